@@ -1,0 +1,146 @@
+package turnheel.engine.design;
+
+import static turnheel.engine.design.Unit.IDEAL_STITCHES;
+import static turnheel.engine.design.Unit.LINES;
+import static turnheel.engine.design.Unit.MILLIMETRES;
+import static turnheel.engine.design.Unit.PERCENT;
+import static turnheel.engine.design.Unit.PER_100_MM;
+import static turnheel.engine.design.Unit.RATIO;
+import static turnheel.engine.design.Unit.ROUNDS;
+import static turnheel.engine.design.Unit.ROWS;
+import static turnheel.engine.design.Unit.STITCHES;
+import static turnheel.engine.design.Unit.TIMES;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+import turnheel.engine.term.Key;
+
+/**
+ * Every number that a pattern can hold, in the order of every table. The grid, the workbook, the command line and the help
+ * read this list; a parameter is added here, gets its words in {@code catalogue.properties} and its rule in
+ * {@code grading}.
+ */
+public final class Catalogue {
+
+    private static final Map<Key, Parameter> BY_KEY = new LinkedHashMap<>();
+
+    public static final Parameter GAUGE_STITCHES = input("gauge.stitches", PER_100_MM, 3, 200);
+    public static final Parameter GAUGE_ROUNDS = input("gauge.rounds", PER_100_MM, 3, 200);
+
+    public static final Parameter FOOT_LENGTH = input("body.footLength", MILLIMETRES, 60, 400);
+    public static final Parameter FOOT_CIRCUMFERENCE = input("body.footCircumference", MILLIMETRES, 60, 500);
+    public static final Parameter ANKLE_CIRCUMFERENCE = input("body.ankleCircumference", MILLIMETRES, 60, 500);
+    public static final Parameter HEEL_CIRCUMFERENCE = input("body.heelCircumference", MILLIMETRES, 60, 700);
+    public static final Parameter LEG_HEIGHT = input("body.legHeight", MILLIMETRES, 10, 800);
+
+    public static final Parameter EASE_AROUND = input("fit.easeAround", PERCENT, -40, 40);
+    public static final Parameter EASE_LENGTH = input("fit.easeLength", MILLIMETRES, -60, 60);
+    public static final Parameter WANTED_CIRCUMFERENCE = result("fit.circumference", MILLIMETRES);
+    public static final Parameter WANTED_LENGTH = result("fit.length", MILLIMETRES);
+    public static final Parameter EASE_REACHED = result("fit.easeReached", PERCENT);
+    public static final Parameter STRETCH = result("fit.stretch", RATIO);
+
+    public static final Parameter TOE_POINTS = rule("toe.points", LINES, 2, 12);
+    public static final Parameter TOE_CAST_ON = rule("toe.castOn", STITCHES, 2, 200);
+    public static final Parameter TOE_ALTERNATE_FROM = rule("toe.alternateFrom", STITCHES, 2, 1000);
+    public static final Parameter TOE_TIP = rule("toe.tip", STITCHES, 2, 500);
+    public static final Parameter TOE_PLAIN_BETWEEN = rule("toe.plainBetween", ROUNDS, 1, 20);
+    public static final Parameter TOE_EVERY_ROUND = result("toe.everyRound", TIMES);
+    public static final Parameter TOE_ALTERNATE = result("toe.alternate", TIMES);
+    public static final Parameter TOE_ROUNDS = result("toe.rounds", ROUNDS);
+    public static final Parameter TOE_DEPTH = result("toe.depth", MILLIMETRES);
+
+    public static final Parameter FOOT_IDEAL = result("foot.ideal", IDEAL_STITCHES);
+    public static final Parameter FOOT_STITCHES = rule("foot.stitches", STITCHES, 4, 1000);
+    public static final Parameter FOOT_INSTEP = rule("foot.instep", STITCHES, 1, 1000);
+    public static final Parameter FOOT_SOLE = result("foot.sole", STITCHES);
+    public static final Parameter FINISHED_CIRCUMFERENCE = result("foot.circumference", MILLIMETRES);
+    public static final Parameter FOOT_ROUNDS = rule("foot.rounds", ROUNDS, 0, 2000);
+    public static final Parameter FINISHED_LENGTH = result("foot.length", MILLIMETRES);
+    public static final Parameter LENGTH_REST = result("foot.lengthRest", MILLIMETRES);
+
+    public static final Parameter HEEL_STITCHES = rule("heel.stitches", STITCHES, 4, 500);
+    public static final Parameter HEEL_CENTRE = rule("heel.centre", STITCHES, 1, 500);
+    public static final Parameter HEEL_EACH_SIDE = result("heel.eachSide", STITCHES);
+    public static final Parameter HEEL_ROWS = result("heel.rows", ROWS);
+    public static final Parameter HEEL_DEPTH = result("heel.depth", MILLIMETRES);
+
+    public static final Parameter LEG_STITCHES = rule("leg.stitches", STITCHES, 4, 1000);
+    public static final Parameter LEG_ROUNDS = rule("leg.rounds", ROUNDS, 0, 3000);
+
+    public static final Parameter CUFF_HEIGHT = rule("cuff.height", MILLIMETRES, 5, 400);
+    public static final Parameter CUFF_STITCHES = rule("cuff.stitches", STITCHES, 4, 1000);
+    public static final Parameter CUFF_ROUNDS = rule("cuff.rounds", ROUNDS, 1, 1000);
+
+    private static final List<Parameter> ALL = List.copyOf(BY_KEY.values());
+
+    private Catalogue() {
+    }
+
+    /** All parameters, in the order of every table. */
+    public static List<Parameter> all() {
+        return ALL;
+    }
+
+    /**
+     * The parameter of this key.
+     *
+     * @throws IllegalArgumentException when there is none; the message suggests the nearest key
+     */
+    public static Parameter parameter(Key key) {
+        Parameter parameter = BY_KEY.get(key);
+        if (parameter == null) {
+            throw new IllegalArgumentException("there is no \"%s\"; did you mean %s?".formatted(key,
+                    nearestKey(key.name())));
+        }
+        return parameter;
+    }
+
+    /** The key that a mistyped one most likely meant. */
+    public static Key nearestKey(String mistyped) {
+        return ALL.stream().map(Parameter::key).min(Comparator.comparingInt(key -> edits(mistyped, key.name()))).orElseThrow();
+    }
+
+    /** Levenshtein distance, upper and lower case alike. */
+    private static int edits(String one, String other) {
+        int[] previous = new int[other.length() + 1];
+        for (int j = 0; j <= other.length(); j++) {
+            previous[j] = j;
+        }
+        for (int i = 1; i <= one.length(); i++) {
+            int[] current = new int[other.length() + 1];
+            current[0] = i;
+            for (int j = 1; j <= other.length(); j++) {
+                boolean same = Character.toLowerCase(one.charAt(i - 1)) == Character.toLowerCase(other.charAt(j - 1));
+                current[j] = Math.min(Math.min(current[j - 1], previous[j]) + 1, previous[j - 1] + (same ? 0 : 1));
+            }
+            previous = current;
+        }
+        return previous[other.length()];
+    }
+
+    private static Parameter input(String name, Unit unit, double least, double most) {
+        return add(name, Role.INPUT, unit, least, most);
+    }
+
+    private static Parameter rule(String name, Unit unit, double least, double most) {
+        return add(name, Role.RULE, unit, least, most);
+    }
+
+    private static Parameter result(String name, Unit unit) {
+        return add(name, Role.RESULT, unit, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+    }
+
+    private static Parameter add(String name, Role role, Unit unit, double least, double most) {
+        Key key = new Key(name);
+        Part part = Part.valueOf(key.part().toUpperCase(Locale.ROOT));
+        Parameter parameter = new Parameter(key, part, role, unit, least, most);
+        BY_KEY.put(key, parameter);
+        return parameter;
+    }
+}

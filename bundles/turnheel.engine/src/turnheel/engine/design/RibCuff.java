@@ -1,0 +1,23 @@
+package turnheel.engine.design;
+
+/**
+ * Ribbing of {@code knit} and {@code purl} stitches in turn.
+ *
+ * @throws IllegalArgumentException when either is not 1 to 12
+ */
+public record RibCuff(int knit, int purl) implements Cuff {
+
+    private static final int WIDEST = 12;
+
+    public RibCuff {
+        if (knit < 1 || knit > WIDEST || purl < 1 || purl > WIDEST) {
+            throw new IllegalArgumentException("a rib has 1 to %d knit and 1 to %d purl stitches, not %d×%d".formatted(
+                    WIDEST, WIDEST, knit, purl));
+        }
+    }
+
+    /** Stitches of one repeat. */
+    public int repeat() {
+        return knit + purl;
+    }
+}

@@ -1,0 +1,78 @@
+package turnheel.engine.grading;
+
+import static turnheel.engine.design.Catalogue.ANKLE_CIRCUMFERENCE;
+import static turnheel.engine.design.Catalogue.CUFF_STITCHES;
+import static turnheel.engine.design.Catalogue.EASE_AROUND;
+import static turnheel.engine.design.Catalogue.EASE_LENGTH;
+import static turnheel.engine.design.Catalogue.EASE_REACHED;
+import static turnheel.engine.design.Catalogue.FINISHED_CIRCUMFERENCE;
+import static turnheel.engine.design.Catalogue.FOOT_CIRCUMFERENCE;
+import static turnheel.engine.design.Catalogue.FOOT_LENGTH;
+import static turnheel.engine.design.Catalogue.FOOT_STITCHES;
+import static turnheel.engine.design.Catalogue.GAUGE_ROUNDS;
+import static turnheel.engine.design.Catalogue.GAUGE_STITCHES;
+import static turnheel.engine.design.Catalogue.HEEL_CIRCUMFERENCE;
+import static turnheel.engine.design.Catalogue.LEG_HEIGHT;
+import static turnheel.engine.design.Catalogue.LEG_STITCHES;
+import static turnheel.engine.design.Catalogue.STRETCH;
+import static turnheel.engine.design.Catalogue.WANTED_CIRCUMFERENCE;
+import static turnheel.engine.design.Catalogue.WANTED_LENGTH;
+import static turnheel.engine.term.Terms.atLeast;
+import static turnheel.engine.term.Terms.atMost;
+import static turnheel.engine.term.Terms.choose;
+import static turnheel.engine.term.Terms.dividedBy;
+import static turnheel.engine.term.Terms.greatest;
+import static turnheel.engine.term.Terms.least;
+import static turnheel.engine.term.Terms.minus;
+import static turnheel.engine.term.Terms.number;
+import static turnheel.engine.term.Terms.plus;
+import static turnheel.engine.term.Terms.times;
+
+import turnheel.engine.design.Design;
+import turnheel.engine.term.Term;
+
+/** Body, ease and finished measurements: domain § 1. */
+final class FitRules {
+
+    private FitRules() {
+    }
+
+    static void contribute(RuleBook book, Design design) {
+        book.input(GAUGE_STITCHES, design.stitchGauge());
+        book.input(GAUGE_ROUNDS, design.roundGauge());
+        book.input(FOOT_LENGTH);
+        book.input(FOOT_CIRCUMFERENCE);
+        book.input(ANKLE_CIRCUMFERENCE);
+        book.input(HEEL_CIRCUMFERENCE);
+        book.input(LEG_HEIGHT, times(number(design.leg().length().shareOfFootLength()), FOOT_LENGTH.term()));
+
+        book.input(EASE_AROUND, easeAround());
+        book.input(EASE_LENGTH, easeLength());
+        book.rule(WANTED_CIRCUMFERENCE, times(FOOT_CIRCUMFERENCE.term(),
+                plus(number(1), dividedBy(EASE_AROUND.term(), number(100)))));
+        book.rule(WANTED_LENGTH, plus(FOOT_LENGTH.term(), EASE_LENGTH.term()));
+        book.rule(EASE_REACHED, times(
+                minus(dividedBy(FINISHED_CIRCUMFERENCE.term(), FOOT_CIRCUMFERENCE.term()), number(1)), number(100)));
+        Term narrowest = least(FOOT_STITCHES.term(), LEG_STITCHES.term(), CUFF_STITCHES.term());
+        book.rule(STRETCH, dividedBy(times(HEEL_CIRCUMFERENCE.term(), GAUGE_STITCHES.term()),
+                times(number(100), narrowest)));
+    }
+
+    /**
+     * Per cent of foot circumference: thick fabric takes room inside, so it needs less; feet up to 130 mm almost none. All
+     * <em>common practice</em>; ten per cent is what most tutorials say.
+     */
+    private static Term easeAround() {
+        Term byGauge = choose(atLeast(GAUGE_STITCHES.term(), number(30)), number(-10),
+                choose(atLeast(GAUGE_STITCHES.term(), number(25)), number(-7.5), number(-5)));
+        return choose(atMost(FOOT_LENGTH.term(), number(130)), number(-3), byGauge);
+    }
+
+    /** Millimetres: none up to 130 mm, 5 mm up to 200 mm, then 4.5 % within 5 and 12 mm. <em>Common practice.</em> */
+    private static Term easeLength() {
+        Term share = times(number(0.045), FOOT_LENGTH.term());
+        Term adult = minus(number(0), greatest(number(5), least(number(12), share)));
+        return choose(atMost(FOOT_LENGTH.term(), number(130)), number(0),
+                choose(atMost(FOOT_LENGTH.term(), number(200)), number(-5), adult));
+    }
+}

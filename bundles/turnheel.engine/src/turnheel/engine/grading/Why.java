@@ -1,0 +1,80 @@
+package turnheel.engine.grading;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import turnheel.engine.design.Catalogue;
+import turnheel.engine.design.Parameter;
+import turnheel.engine.term.Key;
+import turnheel.engine.term.Notation;
+
+/**
+ * Why a number is what it is, and what follows from it: the same object behind the workbench's view, the workbook's
+ * comment and the command line's {@code --why}.
+ *
+ * @param lines the derivation, a sentence or an equation a line, the result first
+ * @param basis the keys that it was made from
+ * @param dependents the keys whose rules read it
+ */
+public record Why(Cell cell, String size, List<String> lines, List<Key> basis, List<Key> dependents) {
+
+    public Why {
+        lines = List.copyOf(lines);
+        basis = List.copyOf(basis);
+        dependents = List.copyOf(dependents);
+    }
+
+    /**
+     * The reason of one cell.
+     *
+     * @throws IllegalArgumentException when there is no such size, or the cell is absent
+     */
+    public static Why of(Graded graded, Key key, String size) {
+        Parameter parameter = Catalogue.parameter(key);
+        Cell cell = graded.size(size).cell(key).orElseThrow(() -> new IllegalArgumentException(
+                NeedWords.format(graded.rules().contains(key) ? "why.no-value" : "why.no-row", parameter.label(), key, size)));
+        List<String> lines = new ArrayList<>();
+        lines.add(NeedWords.format("why.result", parameter.label(), size, Notation.number(cell.value()),
+                parameter.unit().symbol(), NeedWords.format("source." + cell.source().word())));
+        explain(cell, lines);
+        return new Why(cell, size, lines, basis(cell), dependents(graded, key));
+    }
+
+    private static List<Key> basis(Cell cell) {
+        return cell.reason() instanceof Reason.Overridden(var quantity, var instead)
+                ? instead.map(ruled -> ruled.reason().basis()).orElse(List.of())
+                : cell.reason().basis();
+    }
+
+    private static void explain(Cell cell, List<String> lines) {
+        switch (cell.reason()) {
+            case Reason.Given(var quantity) -> lines.add(NeedWords.format("why.given", quantity));
+            case Reason.Derived derived -> {
+                lines.add("= " + Notation.plain(derived.rule(), key -> Catalogue.parameter(key).label()));
+                if (!derived.basisValues().isEmpty()) {
+                    lines.add("= " + Notation.withValues(derived.rule(), derived.basisValues()::get));
+                }
+                derived.unrounded().ifPresent(value -> lines.add(NeedWords.format("why.unrounded", Notation.number(value))));
+            }
+            case Reason.Chosen chosen -> {
+                lines.add(NeedWords.format("why.chosen", Notation.number(chosen.ideal()), Notation.number(chosen.fewest()),
+                        Notation.number(chosen.most())));
+                chosen.needs().forEach(need -> lines.add("• " + NeedWords.of(need)));
+            }
+            case Reason.Overridden(var quantity, var instead) -> {
+                lines.add(NeedWords.format("why.overridden", quantity));
+                instead.ifPresent(ruled -> {
+                    lines.add(NeedWords.format("why.instead", Notation.number(ruled.value())));
+                    explain(ruled, lines);
+                });
+            }
+        }
+    }
+
+    private static List<Key> dependents(Graded graded, Key key) {
+        return graded.parameters().stream().map(Parameter::key)
+                .filter(other -> graded.sizes().stream().flatMap(size -> size.cell(other).stream())
+                        .anyMatch(cell -> basis(cell).contains(key)))
+                .toList();
+    }
+}

@@ -1,0 +1,66 @@
+package turnheel.engine.query;
+
+import static turnheel.engine.query.Severity.ERROR;
+import static turnheel.engine.query.Severity.WARNING;
+
+/** The checks of a graded pattern. Ids are stable: scripts and sign-offs name them. */
+public enum Check {
+    /** A measurement that a rule needs is not there. */
+    MEASUREMENT_MISSING("size.measurement-missing", ERROR),
+    /** A measurement is smaller than that of the size before. */
+    MEASUREMENT_ORDER("size.measurement-order", WARNING),
+    /** Neighbouring sizes have no counts that keep every part whole and grow with the foot. */
+    COUNTS_CLASH("counts.none-fits", ERROR),
+    /** A larger size has fewer stitches than a smaller one. */
+    COUNTS_FALL("counts.fall", ERROR),
+    /** Two sizes of different circumference share one count. */
+    COUNTS_EQUAL("counts.equal", WARNING),
+    /** An override breaks what the parts need of the count. */
+    OVERRIDE_BREAKS("counts.override-breaks", ERROR),
+    /** A number of stitches, rounds or times is not whole. */
+    NOT_WHOLE("counts.not-whole", ERROR),
+    /** A number of stitches, rounds or times is below zero. */
+    NEGATIVE("counts.negative", ERROR),
+    /** A rule divides by zero for these numbers. */
+    UNDEFINED("counts.undefined", ERROR),
+    /** The toe is outside the usual share of the finished length. */
+    TOE_DEPTH("toe.depth-unusual", WARNING),
+    /** Fewer stitches at the turning point than at the tip, or more than the foot has. */
+    TOE_ORDER("toe.order", ERROR),
+    /** The unturned centre of the heel is too narrow. */
+    HEEL_CENTRE("heel.centre-narrow", ERROR),
+    /** The heel has more stitches than the foot. */
+    HEEL_TOO_WIDE("heel.too-wide", ERROR),
+    /** The heel is outside the usual share of the foot's stitches. */
+    HEEL_SHARE("heel.share-unusual", WARNING),
+    /** Fewer rounds than a foot needs between toe and heel. */
+    FOOT_SHORT("foot.rounds-too-few", ERROR),
+    /** Instep and sole differ by more than the usual two stitches. */
+    FOOT_SPLIT("foot.split-uneven", WARNING),
+    /** Heel and cuff together are higher than the leg. */
+    LEG_SHORT("leg.shorter-than-cuff", ERROR),
+    /** The cuff's stitches are not whole repeats of its rib. */
+    CUFF_REPEAT("cuff.repeat-cut", ERROR),
+    /** The ease around that the count gives is outside the usual range. */
+    EASE("fit.ease-unusual", WARNING),
+    /** A sock this tight can harm some feet. */
+    TIGHT("fit.tight", WARNING),
+    /** The sock may not pass over the heel. */
+    STRETCH("fit.stretch-too-far", WARNING);
+
+    private final String id;
+    private final Severity severity;
+
+    Check(String id, Severity severity) {
+        this.id = id;
+        this.severity = severity;
+    }
+
+    public String id() {
+        return id;
+    }
+
+    public Severity severity() {
+        return severity;
+    }
+}

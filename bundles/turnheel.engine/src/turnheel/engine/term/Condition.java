@@ -1,0 +1,26 @@
+package turnheel.engine.term;
+
+import java.util.function.ToDoubleFunction;
+
+/** A comparison of two terms, as it stands in {@link Term.If}. */
+public record Condition(Term left, Comparison comparison, Term right) {
+
+    /** How two numbers are compared; the comparison is exact. */
+    public enum Comparison {
+        LESS, AT_MOST, EQUAL, AT_LEAST, MORE;
+
+        boolean holds(double left, double right) {
+            return switch (this) {
+                case LESS -> left < right;
+                case AT_MOST -> left <= right;
+                case EQUAL -> left == right;
+                case AT_LEAST -> left >= right;
+                case MORE -> left > right;
+            };
+        }
+    }
+
+    boolean holds(ToDoubleFunction<Key> valueOf) {
+        return comparison.holds(left.evaluate(valueOf), right.evaluate(valueOf));
+    }
+}
