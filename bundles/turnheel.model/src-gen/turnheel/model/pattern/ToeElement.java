@@ -1,0 +1,18 @@
+/**
+ * Generated from model/pattern.ecore by releng/emf-gen; nobody edits it.
+ */
+package turnheel.model.pattern;
+
+import org.eclipse.emf.ecore.EObject;
+
+/**
+ * <!-- begin-user-doc -->
+ * A representation of the model object '<em><b>Toe Element</b></em>'.
+ * <!-- end-user-doc -->
+ *
+ *
+ * @see turnheel.model.pattern.PatternPackage#getToeElement()
+ * @generated
+ */
+public interface ToeElement extends EObject {
+} // ToeElement

@@ -1,0 +1,510 @@
+/**
+ * Generated from model/pattern.ecore by releng/emf-gen; nobody edits it.
+ */
+package turnheel.model.pattern.impl;
+
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EDataType;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EPackage;
+
+import org.eclipse.emf.ecore.impl.EFactoryImpl;
+
+import org.eclipse.emf.ecore.plugin.EcorePlugin;
+
+import turnheel.engine.design.Direction;
+import turnheel.engine.design.Gauge;
+import turnheel.engine.design.Increase;
+import turnheel.engine.design.Quantity;
+import turnheel.engine.design.SockLength;
+import turnheel.engine.design.TurnMethod;
+
+import turnheel.engine.term.Key;
+
+import turnheel.model.pattern.*;
+
+/**
+ * <!-- begin-user-doc -->
+ * An implementation of the model <b>Factory</b>.
+ * <!-- end-user-doc -->
+ * @generated
+ */
+public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
+	/**
+	 * Creates the default factory implementation.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public static PatternFactory init() {
+		try {
+			PatternFactory thePatternFactory = (PatternFactory)EPackage.Registry.INSTANCE.getEFactory(PatternPackage.eNS_URI);
+			if (thePatternFactory != null) {
+				return thePatternFactory;
+			}
+		}
+		catch (Exception exception) {
+			EcorePlugin.INSTANCE.log(exception);
+		}
+		return new PatternFactoryImpl();
+	}
+
+	/**
+	 * Creates an instance of the factory.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public PatternFactoryImpl() {
+		super();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EObject create(EClass eClass) {
+		switch (eClass.getClassifierID()) {
+			case PatternPackage.PATTERN: return createPattern();
+			case PatternPackage.ROUND_TOE_ELEMENT: return createRoundToeElement();
+			case PatternPackage.WEDGE_TOE_ELEMENT: return createWedgeToeElement();
+			case PatternPackage.SHORT_ROW_HEEL_ELEMENT: return createShortRowHeelElement();
+			case PatternPackage.STRAIGHT_LEG_ELEMENT: return createStraightLegElement();
+			case PatternPackage.RIB_CUFF_ELEMENT: return createRibCuffElement();
+			case PatternPackage.SIZE_ELEMENT: return createSizeElement();
+			case PatternPackage.INPUT_ELEMENT: return createInputElement();
+			case PatternPackage.OVERRIDE_ELEMENT: return createOverrideElement();
+			default:
+				throw new IllegalArgumentException("The class '" + eClass.getName() + "' is not a valid classifier");
+		}
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Object createFromString(EDataType eDataType, String initialValue) {
+		switch (eDataType.getClassifierID()) {
+			case PatternPackage.DIRECTION:
+				return createDirectionFromString(eDataType, initialValue);
+			case PatternPackage.INCREASE:
+				return createIncreaseFromString(eDataType, initialValue);
+			case PatternPackage.TURN_METHOD:
+				return createTurnMethodFromString(eDataType, initialValue);
+			case PatternPackage.SOCK_LENGTH:
+				return createSockLengthFromString(eDataType, initialValue);
+			case PatternPackage.GAUGE:
+				return createGaugeFromString(eDataType, initialValue);
+			case PatternPackage.QUANTITY:
+				return createQuantityFromString(eDataType, initialValue);
+			case PatternPackage.KEY:
+				return createKeyFromString(eDataType, initialValue);
+			default:
+				throw new IllegalArgumentException("The datatype '" + eDataType.getName() + "' is not a valid classifier");
+		}
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String convertToString(EDataType eDataType, Object instanceValue) {
+		switch (eDataType.getClassifierID()) {
+			case PatternPackage.DIRECTION:
+				return convertDirectionToString(eDataType, instanceValue);
+			case PatternPackage.INCREASE:
+				return convertIncreaseToString(eDataType, instanceValue);
+			case PatternPackage.TURN_METHOD:
+				return convertTurnMethodToString(eDataType, instanceValue);
+			case PatternPackage.SOCK_LENGTH:
+				return convertSockLengthToString(eDataType, instanceValue);
+			case PatternPackage.GAUGE:
+				return convertGaugeToString(eDataType, instanceValue);
+			case PatternPackage.QUANTITY:
+				return convertQuantityToString(eDataType, instanceValue);
+			case PatternPackage.KEY:
+				return convertKeyToString(eDataType, instanceValue);
+			default:
+				throw new IllegalArgumentException("The datatype '" + eDataType.getName() + "' is not a valid classifier");
+		}
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Pattern createPattern() {
+		PatternImpl pattern = new PatternImpl();
+		return pattern;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public RoundToeElement createRoundToeElement() {
+		RoundToeElementImpl roundToeElement = new RoundToeElementImpl();
+		return roundToeElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public WedgeToeElement createWedgeToeElement() {
+		WedgeToeElementImpl wedgeToeElement = new WedgeToeElementImpl();
+		return wedgeToeElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public ShortRowHeelElement createShortRowHeelElement() {
+		ShortRowHeelElementImpl shortRowHeelElement = new ShortRowHeelElementImpl();
+		return shortRowHeelElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public StraightLegElement createStraightLegElement() {
+		StraightLegElementImpl straightLegElement = new StraightLegElementImpl();
+		return straightLegElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public RibCuffElement createRibCuffElement() {
+		RibCuffElementImpl ribCuffElement = new RibCuffElementImpl();
+		return ribCuffElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public SizeElement createSizeElement() {
+		SizeElementImpl sizeElement = new SizeElementImpl();
+		return sizeElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public InputElement createInputElement() {
+		InputElementImpl inputElement = new InputElementImpl();
+		return inputElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public OverrideElement createOverrideElement() {
+		OverrideElementImpl overrideElement = new OverrideElementImpl();
+		return overrideElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Direction createDirection(final String it) {
+		return it == null ? null : turnheel.model.Literals.parse(Direction.class, it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Direction createDirectionFromString(EDataType eDataType, String initialValue) {
+		return createDirection(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertDirection(final Direction it) {
+		return it == null ? null : turnheel.model.Literals.text(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertDirectionToString(EDataType eDataType, Object instanceValue) {
+		return convertDirection((Direction)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Increase createIncrease(final String it) {
+		return it == null ? null : turnheel.model.Literals.parse(Increase.class, it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Increase createIncreaseFromString(EDataType eDataType, String initialValue) {
+		return createIncrease(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertIncrease(final Increase it) {
+		return it == null ? null : turnheel.model.Literals.text(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertIncreaseToString(EDataType eDataType, Object instanceValue) {
+		return convertIncrease((Increase)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public TurnMethod createTurnMethod(final String it) {
+		return it == null ? null : turnheel.model.Literals.parse(TurnMethod.class, it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public TurnMethod createTurnMethodFromString(EDataType eDataType, String initialValue) {
+		return createTurnMethod(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertTurnMethod(final TurnMethod it) {
+		return it == null ? null : turnheel.model.Literals.text(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertTurnMethodToString(EDataType eDataType, Object instanceValue) {
+		return convertTurnMethod((TurnMethod)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public SockLength createSockLength(final String it) {
+		return it == null ? null : turnheel.model.Literals.parse(SockLength.class, it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public SockLength createSockLengthFromString(EDataType eDataType, String initialValue) {
+		return createSockLength(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertSockLength(final SockLength it) {
+		return it == null ? null : turnheel.model.Literals.text(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertSockLengthToString(EDataType eDataType, Object instanceValue) {
+		return convertSockLength((SockLength)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Gauge createGauge(final String it) {
+		return it == null ? null : turnheel.model.Literals.gauge(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Gauge createGaugeFromString(EDataType eDataType, String initialValue) {
+		return createGauge(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertGauge(final Gauge it) {
+		return it == null ? null : it.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertGaugeToString(EDataType eDataType, Object instanceValue) {
+		return convertGauge((Gauge)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Quantity createQuantity(final String it) {
+		return it == null ? null : Quantity.parse(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Quantity createQuantityFromString(EDataType eDataType, String initialValue) {
+		return createQuantity(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertQuantity(final Quantity it) {
+		return it == null ? null : it.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertQuantityToString(EDataType eDataType, Object instanceValue) {
+		return convertQuantity((Quantity)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Key createKey(final String it) {
+		return it == null ? null : new Key(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Key createKeyFromString(EDataType eDataType, String initialValue) {
+		return createKey(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertKey(final Key it) {
+		return it == null ? null : it.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertKeyToString(EDataType eDataType, Object instanceValue) {
+		return convertKey((Key)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public PatternPackage getPatternPackage() {
+		return (PatternPackage)getEPackage();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @deprecated
+	 * @generated
+	 */
+	@Deprecated
+	public static PatternPackage getPackage() {
+		return PatternPackage.eINSTANCE;
+	}
+
+} //PatternFactoryImpl

@@ -1,0 +1,998 @@
+/**
+ * Generated from model/pattern.ecore by releng/emf-gen; nobody edits it.
+ */
+package turnheel.model.pattern.impl;
+
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EDataType;
+import org.eclipse.emf.ecore.EPackage;
+import org.eclipse.emf.ecore.EReference;
+
+import org.eclipse.emf.ecore.impl.EPackageImpl;
+
+import turnheel.engine.design.Direction;
+import turnheel.engine.design.Gauge;
+import turnheel.engine.design.Increase;
+import turnheel.engine.design.Quantity;
+import turnheel.engine.design.SockLength;
+import turnheel.engine.design.TurnMethod;
+
+import turnheel.engine.term.Key;
+
+import turnheel.model.pattern.CuffElement;
+import turnheel.model.pattern.EntryElement;
+import turnheel.model.pattern.HeelElement;
+import turnheel.model.pattern.InputElement;
+import turnheel.model.pattern.LegElement;
+import turnheel.model.pattern.OverrideElement;
+import turnheel.model.pattern.Pattern;
+import turnheel.model.pattern.PatternFactory;
+import turnheel.model.pattern.PatternPackage;
+import turnheel.model.pattern.RibCuffElement;
+import turnheel.model.pattern.RoundToeElement;
+import turnheel.model.pattern.ShortRowHeelElement;
+import turnheel.model.pattern.SizeElement;
+import turnheel.model.pattern.StraightLegElement;
+import turnheel.model.pattern.ToeElement;
+import turnheel.model.pattern.WedgeToeElement;
+
+/**
+ * <!-- begin-user-doc -->
+ * An implementation of the model <b>Package</b>.
+ * <!-- end-user-doc -->
+ * @generated
+ */
+public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass patternEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass toeElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass roundToeElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass wedgeToeElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass heelElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass shortRowHeelElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass legElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass straightLegElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass cuffElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass ribCuffElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass sizeElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass entryElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass inputElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass overrideElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType directionEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType increaseEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType turnMethodEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType sockLengthEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType gaugeEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType quantityEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType keyEDataType = null;
+
+	/**
+	 * Creates an instance of the model <b>Package</b>, registered with
+	 * {@link org.eclipse.emf.ecore.EPackage.Registry EPackage.Registry} by the package
+	 * package URI value.
+	 * <p>Note: the correct way to create the package is via the static
+	 * factory method {@link #init init()}, which also performs
+	 * initialization of the package, or returns the registered package,
+	 * if one already exists.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.eclipse.emf.ecore.EPackage.Registry
+	 * @see turnheel.model.pattern.PatternPackage#eNS_URI
+	 * @see #init()
+	 * @generated
+	 */
+	private PatternPackageImpl() {
+		super(eNS_URI, PatternFactory.eINSTANCE);
+	}
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private static boolean isInited = false;
+
+	/**
+	 * Creates, registers, and initializes the <b>Package</b> for this model, and for any others upon which it depends.
+	 *
+	 * <p>This method is used to initialize {@link PatternPackage#eINSTANCE} when that field is accessed.
+	 * Clients should not invoke it directly. Instead, they should simply access that field to obtain the package.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #eNS_URI
+	 * @see #createPackageContents()
+	 * @see #initializePackageContents()
+	 * @generated
+	 */
+	public static PatternPackage init() {
+		if (isInited) return (PatternPackage)EPackage.Registry.INSTANCE.getEPackage(PatternPackage.eNS_URI);
+
+		// Obtain or create and register package
+		Object registeredPatternPackage = EPackage.Registry.INSTANCE.get(eNS_URI);
+		PatternPackageImpl thePatternPackage = registeredPatternPackage instanceof PatternPackageImpl ? (PatternPackageImpl)registeredPatternPackage : new PatternPackageImpl();
+
+		isInited = true;
+
+		// Create package meta-data objects
+		thePatternPackage.createPackageContents();
+
+		// Initialize created meta-data
+		thePatternPackage.initializePackageContents();
+
+		// Mark meta-data to indicate it can't be changed
+		thePatternPackage.freeze();
+
+		// Update the registry and return the package
+		EPackage.Registry.INSTANCE.put(PatternPackage.eNS_URI, thePatternPackage);
+		return thePatternPackage;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getPattern() {
+		return patternEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPattern_Format() {
+		return (EAttribute)patternEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPattern_Title() {
+		return (EAttribute)patternEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPattern_Designer() {
+		return (EAttribute)patternEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPattern_Direction() {
+		return (EAttribute)patternEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPattern_StitchGauge() {
+		return (EAttribute)patternEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPattern_RoundGauge() {
+		return (EAttribute)patternEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPattern_Notes() {
+		return (EAttribute)patternEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getPattern_Toe() {
+		return (EReference)patternEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getPattern_Heel() {
+		return (EReference)patternEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getPattern_Leg() {
+		return (EReference)patternEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getPattern_Cuff() {
+		return (EReference)patternEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getPattern_Sizes() {
+		return (EReference)patternEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getToeElement() {
+		return toeElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getRoundToeElement() {
+		return roundToeElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRoundToeElement_Lines() {
+		return (EAttribute)roundToeElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRoundToeElement_Increase() {
+		return (EAttribute)roundToeElementEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getWedgeToeElement() {
+		return wedgeToeElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getWedgeToeElement_Increase() {
+		return (EAttribute)wedgeToeElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getHeelElement() {
+		return heelElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getShortRowHeelElement() {
+		return shortRowHeelElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getShortRowHeelElement_Turn() {
+		return (EAttribute)shortRowHeelElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getLegElement() {
+		return legElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getStraightLegElement() {
+		return straightLegElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStraightLegElement_Length() {
+		return (EAttribute)straightLegElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getCuffElement() {
+		return cuffElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getRibCuffElement() {
+		return ribCuffElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRibCuffElement_Knit() {
+		return (EAttribute)ribCuffElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRibCuffElement_Purl() {
+		return (EAttribute)ribCuffElementEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getSizeElement() {
+		return sizeElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSizeElement_Id() {
+		return (EAttribute)sizeElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSizeElement_Label() {
+		return (EAttribute)sizeElementEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getSizeElement_Inputs() {
+		return (EReference)sizeElementEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getSizeElement_Overrides() {
+		return (EReference)sizeElementEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getEntryElement() {
+		return entryElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEntryElement_Key() {
+		return (EAttribute)entryElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEntryElement_Value() {
+		return (EAttribute)entryElementEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getInputElement() {
+		return inputElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getOverrideElement() {
+		return overrideElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getDirection() {
+		return directionEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getIncrease() {
+		return increaseEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getTurnMethod() {
+		return turnMethodEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getSockLength() {
+		return sockLengthEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getGauge() {
+		return gaugeEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getQuantity() {
+		return quantityEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getKey() {
+		return keyEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public PatternFactory getPatternFactory() {
+		return (PatternFactory)getEFactoryInstance();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private boolean isCreated = false;
+
+	/**
+	 * Creates the meta-model objects for the package.  This method is
+	 * guarded to have no affect on any invocation but its first.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public void createPackageContents() {
+		if (isCreated) return;
+		isCreated = true;
+
+		// Create classes and their features
+		patternEClass = createEClass(PATTERN);
+		createEAttribute(patternEClass, PATTERN__FORMAT);
+		createEAttribute(patternEClass, PATTERN__TITLE);
+		createEAttribute(patternEClass, PATTERN__DESIGNER);
+		createEAttribute(patternEClass, PATTERN__DIRECTION);
+		createEAttribute(patternEClass, PATTERN__STITCH_GAUGE);
+		createEAttribute(patternEClass, PATTERN__ROUND_GAUGE);
+		createEAttribute(patternEClass, PATTERN__NOTES);
+		createEReference(patternEClass, PATTERN__TOE);
+		createEReference(patternEClass, PATTERN__HEEL);
+		createEReference(patternEClass, PATTERN__LEG);
+		createEReference(patternEClass, PATTERN__CUFF);
+		createEReference(patternEClass, PATTERN__SIZES);
+
+		toeElementEClass = createEClass(TOE_ELEMENT);
+
+		roundToeElementEClass = createEClass(ROUND_TOE_ELEMENT);
+		createEAttribute(roundToeElementEClass, ROUND_TOE_ELEMENT__LINES);
+		createEAttribute(roundToeElementEClass, ROUND_TOE_ELEMENT__INCREASE);
+
+		wedgeToeElementEClass = createEClass(WEDGE_TOE_ELEMENT);
+		createEAttribute(wedgeToeElementEClass, WEDGE_TOE_ELEMENT__INCREASE);
+
+		heelElementEClass = createEClass(HEEL_ELEMENT);
+
+		shortRowHeelElementEClass = createEClass(SHORT_ROW_HEEL_ELEMENT);
+		createEAttribute(shortRowHeelElementEClass, SHORT_ROW_HEEL_ELEMENT__TURN);
+
+		legElementEClass = createEClass(LEG_ELEMENT);
+
+		straightLegElementEClass = createEClass(STRAIGHT_LEG_ELEMENT);
+		createEAttribute(straightLegElementEClass, STRAIGHT_LEG_ELEMENT__LENGTH);
+
+		cuffElementEClass = createEClass(CUFF_ELEMENT);
+
+		ribCuffElementEClass = createEClass(RIB_CUFF_ELEMENT);
+		createEAttribute(ribCuffElementEClass, RIB_CUFF_ELEMENT__KNIT);
+		createEAttribute(ribCuffElementEClass, RIB_CUFF_ELEMENT__PURL);
+
+		sizeElementEClass = createEClass(SIZE_ELEMENT);
+		createEAttribute(sizeElementEClass, SIZE_ELEMENT__ID);
+		createEAttribute(sizeElementEClass, SIZE_ELEMENT__LABEL);
+		createEReference(sizeElementEClass, SIZE_ELEMENT__INPUTS);
+		createEReference(sizeElementEClass, SIZE_ELEMENT__OVERRIDES);
+
+		entryElementEClass = createEClass(ENTRY_ELEMENT);
+		createEAttribute(entryElementEClass, ENTRY_ELEMENT__KEY);
+		createEAttribute(entryElementEClass, ENTRY_ELEMENT__VALUE);
+
+		inputElementEClass = createEClass(INPUT_ELEMENT);
+
+		overrideElementEClass = createEClass(OVERRIDE_ELEMENT);
+
+		// Create data types
+		directionEDataType = createEDataType(DIRECTION);
+		increaseEDataType = createEDataType(INCREASE);
+		turnMethodEDataType = createEDataType(TURN_METHOD);
+		sockLengthEDataType = createEDataType(SOCK_LENGTH);
+		gaugeEDataType = createEDataType(GAUGE);
+		quantityEDataType = createEDataType(QUANTITY);
+		keyEDataType = createEDataType(KEY);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private boolean isInitialized = false;
+
+	/**
+	 * Complete the initialization of the package and its meta-model.  This
+	 * method is guarded to have no affect on any invocation but its first.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public void initializePackageContents() {
+		if (isInitialized) return;
+		isInitialized = true;
+
+		// Initialize package
+		setName(eNAME);
+		setNsPrefix(eNS_PREFIX);
+		setNsURI(eNS_URI);
+
+		// Create type parameters
+
+		// Set bounds for type parameters
+
+		// Add supertypes to classes
+		roundToeElementEClass.getESuperTypes().add(this.getToeElement());
+		wedgeToeElementEClass.getESuperTypes().add(this.getToeElement());
+		shortRowHeelElementEClass.getESuperTypes().add(this.getHeelElement());
+		straightLegElementEClass.getESuperTypes().add(this.getLegElement());
+		ribCuffElementEClass.getESuperTypes().add(this.getCuffElement());
+		inputElementEClass.getESuperTypes().add(this.getEntryElement());
+		overrideElementEClass.getESuperTypes().add(this.getEntryElement());
+
+		// Initialize classes and features; add operations and parameters
+		initEClass(patternEClass, Pattern.class, "Pattern", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getPattern_Format(), ecorePackage.getEInt(), "format", "1", 1, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPattern_Title(), ecorePackage.getEString(), "title", null, 0, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPattern_Designer(), ecorePackage.getEString(), "designer", null, 0, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPattern_Direction(), this.getDirection(), "direction", null, 1, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPattern_StitchGauge(), this.getGauge(), "stitchGauge", null, 1, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPattern_RoundGauge(), this.getGauge(), "roundGauge", null, 1, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPattern_Notes(), ecorePackage.getEString(), "notes", null, 0, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPattern_Toe(), this.getToeElement(), null, "toe", null, 1, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPattern_Heel(), this.getHeelElement(), null, "heel", null, 1, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPattern_Leg(), this.getLegElement(), null, "leg", null, 1, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPattern_Cuff(), this.getCuffElement(), null, "cuff", null, 1, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPattern_Sizes(), this.getSizeElement(), null, "sizes", null, 1, -1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(toeElementEClass, ToeElement.class, "ToeElement", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+
+		initEClass(roundToeElementEClass, RoundToeElement.class, "RoundToeElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getRoundToeElement_Lines(), ecorePackage.getEInt(), "lines", "4", 1, 1, RoundToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRoundToeElement_Increase(), this.getIncrease(), "increase", "yarn-over", 1, 1, RoundToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(wedgeToeElementEClass, WedgeToeElement.class, "WedgeToeElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getWedgeToeElement_Increase(), this.getIncrease(), "increase", "yarn-over", 1, 1, WedgeToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(heelElementEClass, HeelElement.class, "HeelElement", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+
+		initEClass(shortRowHeelElementEClass, ShortRowHeelElement.class, "ShortRowHeelElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getShortRowHeelElement_Turn(), this.getTurnMethod(), "turn", "wrapped", 1, 1, ShortRowHeelElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(legElementEClass, LegElement.class, "LegElement", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+
+		initEClass(straightLegElementEClass, StraightLegElement.class, "StraightLegElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getStraightLegElement_Length(), this.getSockLength(), "length", "crew", 1, 1, StraightLegElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(cuffElementEClass, CuffElement.class, "CuffElement", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+
+		initEClass(ribCuffElementEClass, RibCuffElement.class, "RibCuffElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getRibCuffElement_Knit(), ecorePackage.getEInt(), "knit", "2", 1, 1, RibCuffElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRibCuffElement_Purl(), ecorePackage.getEInt(), "purl", "2", 1, 1, RibCuffElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(sizeElementEClass, SizeElement.class, "SizeElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getSizeElement_Id(), ecorePackage.getEString(), "id", null, 1, 1, SizeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSizeElement_Label(), ecorePackage.getEString(), "label", null, 1, 1, SizeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSizeElement_Inputs(), this.getInputElement(), null, "inputs", null, 0, -1, SizeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSizeElement_Overrides(), this.getOverrideElement(), null, "overrides", null, 0, -1, SizeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(entryElementEClass, EntryElement.class, "EntryElement", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getEntryElement_Key(), this.getKey(), "key", null, 1, 1, EntryElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEntryElement_Value(), this.getQuantity(), "value", null, 1, 1, EntryElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(inputElementEClass, InputElement.class, "InputElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+
+		initEClass(overrideElementEClass, OverrideElement.class, "OverrideElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+
+		// Initialize data types
+		initEDataType(directionEDataType, Direction.class, "Direction", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(increaseEDataType, Increase.class, "Increase", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(turnMethodEDataType, TurnMethod.class, "TurnMethod", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(sockLengthEDataType, SockLength.class, "SockLength", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(gaugeEDataType, Gauge.class, "Gauge", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(quantityEDataType, Quantity.class, "Quantity", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(keyEDataType, Key.class, "Key", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+
+		// Create resource
+		createResource(eNS_URI);
+
+		// Create annotations
+		// http:///org/eclipse/emf/ecore/util/ExtendedMetaData
+		createExtendedMetaDataAnnotations();
+	}
+
+	/**
+	 * Initializes the annotations for <b>http:///org/eclipse/emf/ecore/util/ExtendedMetaData</b>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected void createExtendedMetaDataAnnotations() {
+		String source = "http:///org/eclipse/emf/ecore/util/ExtendedMetaData";
+		addAnnotation
+		  (getPattern_Notes(),
+		   source,
+		   new String[] {
+			   "kind", "element"
+		   });
+		addAnnotation
+		  (getPattern_Sizes(),
+		   source,
+		   new String[] {
+			   "name", "size",
+			   "kind", "element"
+		   });
+		addAnnotation
+		  (roundToeElementEClass,
+		   source,
+		   new String[] {
+			   "name", "RoundToe"
+		   });
+		addAnnotation
+		  (wedgeToeElementEClass,
+		   source,
+		   new String[] {
+			   "name", "WedgeToe"
+		   });
+		addAnnotation
+		  (shortRowHeelElementEClass,
+		   source,
+		   new String[] {
+			   "name", "ShortRowHeel"
+		   });
+		addAnnotation
+		  (straightLegElementEClass,
+		   source,
+		   new String[] {
+			   "name", "StraightLeg"
+		   });
+		addAnnotation
+		  (ribCuffElementEClass,
+		   source,
+		   new String[] {
+			   "name", "RibCuff"
+		   });
+		addAnnotation
+		  (sizeElementEClass,
+		   source,
+		   new String[] {
+			   "name", "Size"
+		   });
+		addAnnotation
+		  (getSizeElement_Inputs(),
+		   source,
+		   new String[] {
+			   "name", "input",
+			   "kind", "element"
+		   });
+		addAnnotation
+		  (getSizeElement_Overrides(),
+		   source,
+		   new String[] {
+			   "name", "override",
+			   "kind", "element"
+		   });
+		addAnnotation
+		  (inputElementEClass,
+		   source,
+		   new String[] {
+			   "name", "Input"
+		   });
+		addAnnotation
+		  (overrideElementEClass,
+		   source,
+		   new String[] {
+			   "name", "Override"
+		   });
+	}
+
+} //PatternPackageImpl

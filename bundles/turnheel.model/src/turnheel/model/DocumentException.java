@@ -1,0 +1,33 @@
+package turnheel.model;
+
+import java.util.List;
+
+/**
+ * A document that cannot be read, saved or turned into a design. Its message is for people: the place and sentence of
+ * the first problem, in one line.
+ */
+public final class DocumentException extends Exception {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient List<DocumentProblem> problems;
+
+    /**
+     * @param source the file's name as the reader knows it; empty when the document came from none
+     * @param problems at least one, in the order of the document
+     */
+    public DocumentException(String source, List<DocumentProblem> problems) {
+        super(message(source, problems.getFirst()));
+        this.problems = List.copyOf(problems);
+    }
+
+    /** Everything that is wrong, as far as it was looked for; never empty. */
+    public List<DocumentProblem> problems() {
+        return problems;
+    }
+
+    private static String message(String source, DocumentProblem first) {
+        String place = first.line() == 0 ? source : source + ":" + first.line() + ":" + first.column();
+        return place.isEmpty() ? first.sentence() : place + ": " + first.sentence();
+    }
+}

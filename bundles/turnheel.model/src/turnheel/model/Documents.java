@@ -1,0 +1,173 @@
+package turnheel.model;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Supplier;
+
+import turnheel.engine.design.Catalogue;
+import turnheel.engine.design.Cuff;
+import turnheel.engine.design.Design;
+import turnheel.engine.design.Heel;
+import turnheel.engine.design.Leg;
+import turnheel.engine.design.Parameter;
+import turnheel.engine.design.Quantity;
+import turnheel.engine.design.RibCuff;
+import turnheel.engine.design.RoundToe;
+import turnheel.engine.design.ShortRowHeel;
+import turnheel.engine.design.Size;
+import turnheel.engine.design.StraightLeg;
+import turnheel.engine.design.Toe;
+import turnheel.engine.design.WedgeToe;
+import turnheel.engine.term.Key;
+import turnheel.model.pattern.CuffElement;
+import turnheel.model.pattern.EntryElement;
+import turnheel.model.pattern.HeelElement;
+import turnheel.model.pattern.LegElement;
+import turnheel.model.pattern.Pattern;
+import turnheel.model.pattern.PatternFactory;
+import turnheel.model.pattern.RibCuffElement;
+import turnheel.model.pattern.RoundToeElement;
+import turnheel.model.pattern.ShortRowHeelElement;
+import turnheel.model.pattern.SizeElement;
+import turnheel.model.pattern.StraightLegElement;
+import turnheel.model.pattern.ToeElement;
+import turnheel.model.pattern.WedgeToeElement;
+
+/**
+ * New documents, and the edits that more than one place makes. In an editor, run them inside of a recording command, so
+ * that they can be undone.
+ */
+public final class Documents {
+
+    private static final PatternFactory FACTORY = PatternFactory.eINSTANCE;
+    private static final List<Key> ORDER = Catalogue.all().stream().map(Parameter::key).toList();
+
+    private Documents() {
+    }
+
+    /** A new document that describes the design: {@link Door#design} of it is equal to the design. */
+    public static Pattern pattern(Design design) {
+        Pattern pattern = FACTORY.createPattern();
+        pattern.setTitle(design.title());
+        pattern.setDirection(design.direction());
+        pattern.setStitchGauge(design.stitchGauge());
+        pattern.setRoundGauge(design.roundGauge());
+        pattern.setToe(toe(design.toe()));
+        pattern.setHeel(heel(design.heel()));
+        pattern.setLeg(leg(design.leg()));
+        pattern.setCuff(cuff(design.cuff()));
+        design.sizes().forEach(size -> pattern.getSizes().add(size(size)));
+        return pattern;
+    }
+
+    private static ToeElement toe(Toe toe) {
+        return switch (toe) {
+            case RoundToe round -> {
+                RoundToeElement element = FACTORY.createRoundToeElement();
+                element.setLines(round.lines());
+                element.setIncrease(round.increase());
+                yield element;
+            }
+            case WedgeToe wedge -> {
+                WedgeToeElement element = FACTORY.createWedgeToeElement();
+                element.setIncrease(wedge.increase());
+                yield element;
+            }
+        };
+    }
+
+    private static HeelElement heel(Heel heel) {
+        return switch (heel) {
+            case ShortRowHeel shortRow -> {
+                ShortRowHeelElement element = FACTORY.createShortRowHeelElement();
+                element.setTurn(shortRow.turn());
+                yield element;
+            }
+        };
+    }
+
+    private static LegElement leg(Leg leg) {
+        return switch (leg) {
+            case StraightLeg straight -> {
+                StraightLegElement element = FACTORY.createStraightLegElement();
+                element.setLength(straight.length());
+                yield element;
+            }
+        };
+    }
+
+    private static CuffElement cuff(Cuff cuff) {
+        return switch (cuff) {
+            case RibCuff rib -> {
+                RibCuffElement element = FACTORY.createRibCuffElement();
+                element.setKnit(rib.knit());
+                element.setPurl(rib.purl());
+                yield element;
+            }
+        };
+    }
+
+    private static SizeElement size(Size size) {
+        SizeElement element = FACTORY.createSizeElement();
+        element.setId(size.id());
+        element.setLabel(size.label());
+        size.inputs().forEach((key, quantity) -> setInput(element, key, quantity));
+        size.overrides().forEach((key, quantity) -> setOverride(element, key, quantity));
+        return element;
+    }
+
+    /**
+     * An id for a new size: its label in plain letters, with a number where that is taken. The same labels give the same
+     * ids, so that the same commands make the same file.
+     *
+     * @param taken the ids of the other sizes
+     */
+    public static String sizeId(String label, Collection<String> taken) {
+        String plain = label.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        String base = plain.isEmpty() ? "size" : plain;
+        String id = base;
+        for (int number = 2; taken.contains(id); number++) {
+            id = base + "-" + number;
+        }
+        return id;
+    }
+
+    /** Sets an input of a size; {@code null} takes it away, so that the default holds again. */
+    public static void setInput(SizeElement size, Key key, Quantity quantity) {
+        set(size.getInputs(), key, quantity, FACTORY::createInputElement);
+    }
+
+    /** Sets an override of a size; {@code null} takes it away, so that the rule holds again. */
+    public static void setOverride(SizeElement size, Key key, Quantity quantity) {
+        set(size.getOverrides(), key, quantity, FACTORY::createOverrideElement);
+    }
+
+    private static <E extends EntryElement> void set(List<E> entries, Key key, Quantity quantity, Supplier<E> maker) {
+        for (E entry : entries) {
+            if (key.equals(entry.getKey())) {
+                if (quantity == null) {
+                    entries.remove(entry);
+                } else {
+                    entry.setValue(quantity);
+                }
+                return;
+            }
+        }
+        if (quantity != null) {
+            E entry = maker.get();
+            entry.setKey(key);
+            entry.setValue(quantity);
+            entries.add(place(entries, key), entry);
+        }
+    }
+
+    /** Where the key belongs in the order of the catalogue, so that the order of edits does not show in the file. */
+    private static int place(List<? extends EntryElement> entries, Key key) {
+        int place = entries.size();
+        while (place > 0 && ORDER.indexOf(entries.get(place - 1).getKey()) > ORDER.indexOf(key)) {
+            place--;
+        }
+        return place;
+    }
+}

@@ -1,0 +1,199 @@
+package turnheel.model;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+
+import org.eclipse.emf.common.util.TreeIterator;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+
+import turnheel.engine.design.Catalogue;
+import turnheel.engine.design.Cuff;
+import turnheel.engine.design.Design;
+import turnheel.engine.design.Heel;
+import turnheel.engine.design.Leg;
+import turnheel.engine.design.Quantity;
+import turnheel.engine.design.RibCuff;
+import turnheel.engine.design.Role;
+import turnheel.engine.design.RoundToe;
+import turnheel.engine.design.ShortRowHeel;
+import turnheel.engine.design.Size;
+import turnheel.engine.design.StraightLeg;
+import turnheel.engine.design.Toe;
+import turnheel.engine.design.WedgeToe;
+import turnheel.engine.term.Key;
+import turnheel.model.DocumentProblem.Kind;
+import turnheel.model.pattern.CuffElement;
+import turnheel.model.pattern.EntryElement;
+import turnheel.model.pattern.HeelElement;
+import turnheel.model.pattern.LegElement;
+import turnheel.model.pattern.Pattern;
+import turnheel.model.pattern.PatternPackage;
+import turnheel.model.pattern.RibCuffElement;
+import turnheel.model.pattern.RoundToeElement;
+import turnheel.model.pattern.ShortRowHeelElement;
+import turnheel.model.pattern.SizeElement;
+import turnheel.model.pattern.StraightLegElement;
+import turnheel.model.pattern.ToeElement;
+import turnheel.model.pattern.WedgeToeElement;
+
+/**
+ * The one way from the editable document to a design. What the engine refuses comes out as a problem with its place; an
+ * exception of the engine never does.
+ */
+public final class Door {
+
+    private final List<DocumentProblem> problems = new ArrayList<>();
+
+    private Door() {
+    }
+
+    /**
+     * The design that the document describes at this moment. Later edits do not show in it.
+     *
+     * @throws DocumentException when it is not a design yet; with everything that is missing, or else everything that is wrong
+     */
+    public static Design design(Pattern pattern) throws DocumentException {
+        Door door = new Door();
+        door.requireNothingMissing(pattern);
+        door.throwProblems(pattern);
+        Optional<Design> design = door.open(pattern);
+        door.throwProblems(pattern);
+        return design.orElseThrow();
+    }
+
+    private Optional<Design> open(Pattern pattern) {
+        Optional<Toe> toe = accepted(pattern.getToe(), () -> toe(pattern.getToe()));
+        Optional<Heel> heel = accepted(pattern.getHeel(), () -> heel(pattern.getHeel()));
+        Optional<Leg> leg = accepted(pattern.getLeg(), () -> leg(pattern.getLeg()));
+        Optional<Cuff> cuff = accepted(pattern.getCuff(), () -> cuff(pattern.getCuff()));
+        List<Size> sizes = sizes(pattern.getSizes());
+        if (!problems.isEmpty()) {
+            return Optional.empty();
+        }
+        String title = pattern.getTitle() == null ? "" : pattern.getTitle();
+        return accepted(pattern, () -> new Design(title, pattern.getDirection(), pattern.getStitchGauge(),
+                pattern.getRoundGauge(), toe.orElseThrow(), heel.orElseThrow(), leg.orElseThrow(), cuff.orElseThrow(), sizes));
+    }
+
+    // Generated interfaces cannot be sealed: each "default" is met by a test that sends every class of the .ecore through.
+
+    private static Toe toe(ToeElement element) {
+        return switch (element) {
+            case RoundToeElement round -> new RoundToe(round.getLines(), round.getIncrease());
+            case WedgeToeElement wedge -> new WedgeToe(wedge.getIncrease());
+            default -> throw unknown(element);
+        };
+    }
+
+    private static Heel heel(HeelElement element) {
+        return switch (element) {
+            case ShortRowHeelElement shortRow -> new ShortRowHeel(shortRow.getTurn());
+            default -> throw unknown(element);
+        };
+    }
+
+    private static Leg leg(LegElement element) {
+        return switch (element) {
+            case StraightLegElement straight -> new StraightLeg(straight.getLength());
+            default -> throw unknown(element);
+        };
+    }
+
+    private static Cuff cuff(CuffElement element) {
+        return switch (element) {
+            case RibCuffElement rib -> new RibCuff(rib.getKnit(), rib.getPurl());
+            default -> throw unknown(element);
+        };
+    }
+
+    private static IllegalStateException unknown(EObject element) {
+        return new IllegalStateException("the door does not know %s".formatted(element.eClass().getName()));
+    }
+
+    private List<Size> sizes(List<SizeElement> elements) {
+        Set<String> ids = new HashSet<>();
+        Set<String> labels = new HashSet<>();
+        List<Size> sizes = new ArrayList<>();
+        for (SizeElement element : elements) {
+            if (!ids.add(element.getId())) {
+                report(element, PatternPackage.Literals.SIZE_ELEMENT__ID, Kind.SAME_ID, element.getId());
+            }
+            if (!labels.add(element.getLabel())) {
+                report(element, PatternPackage.Literals.SIZE_ELEMENT__LABEL, Kind.SAME_LABEL, element.getLabel());
+            }
+            Map<Key, Quantity> inputs = quantities(element, element.getInputs(), Role.INPUT);
+            Map<Key, Quantity> overrides = quantities(element, element.getOverrides(), Role.RULE);
+            accepted(element, () -> new Size(element.getId(), element.getLabel(), inputs, overrides)).ifPresent(sizes::add);
+        }
+        return sizes;
+    }
+
+    private Map<Key, Quantity> quantities(SizeElement size, List<? extends EntryElement> entries, Role role) {
+        Map<Key, Quantity> quantities = new LinkedHashMap<>();
+        for (EntryElement entry : entries) {
+            Key key = entry.getKey();
+            // Asked here, entry by entry, for its place; the size would refuse them all at the first.
+            Optional<Quantity> quantity = accepted(entry, () -> {
+                Catalogue.parameter(key).require(role, entry.getValue());
+                return entry.getValue();
+            });
+            if (quantity.isPresent() && quantities.put(key, quantity.get()) != null) {
+                report(entry, PatternPackage.Literals.ENTRY_ELEMENT__KEY, Kind.SAME_KEY, size.getLabel(), key.name());
+            }
+        }
+        return quantities;
+    }
+
+    private <T> Optional<T> accepted(EObject element, Supplier<T> made) {
+        try {
+            return Optional.of(made.get());
+        } catch (IllegalArgumentException refused) {
+            problems.add(DocumentProblem.at(Origin.of(element), Kind.REFUSED, name(element), refused.getMessage()));
+            return Optional.empty();
+        }
+    }
+
+    /** What a person would call the element: a size's entries by the size. */
+    private static String name(EObject element) {
+        return switch (element) {
+            case SizeElement size -> size.getLabel();
+            case EntryElement entry when entry.eContainer() instanceof SizeElement size -> size.getLabel();
+            default -> FileNames.of(element.eClass());
+        };
+    }
+
+    private void requireNothingMissing(Pattern pattern) {
+        requireNothingMissing((EObject) pattern);
+        TreeIterator<EObject> inside = pattern.eAllContents();
+        while (inside.hasNext()) {
+            requireNothingMissing(inside.next());
+        }
+    }
+
+    private void requireNothingMissing(EObject element) {
+        for (EStructuralFeature feature : element.eClass().getEAllStructuralFeatures()) {
+            Object value = element.eGet(feature);
+            if (feature.isRequired() && (value == null || value instanceof List<?> list && list.isEmpty())) {
+                report(element, feature, Kind.MISSING, FileNames.of(feature), FileNames.of(element.eClass()));
+            }
+        }
+    }
+
+    private void report(EObject element, EStructuralFeature feature, Kind kind, String... values) {
+        problems.add(DocumentProblem.at(Origin.of(element, feature), kind, values));
+    }
+
+    private void throwProblems(Pattern pattern) throws DocumentException {
+        if (!problems.isEmpty()) {
+            String source = pattern.eResource() == null ? "" : pattern.eResource().getURI().toFileString();
+            throw new DocumentException(source, problems);
+        }
+    }
+}
