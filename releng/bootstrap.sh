@@ -27,9 +27,10 @@ find_jdk() {
     for candidate in /usr/lib/jvm/* /usr/local/lib/jvm/* /opt/java/* /opt/jdk* \
             /Library/Java/JavaVirtualMachines/*/Contents/Home "$HOME"/.sdkman/candidates/java/* "$HOME"/.jdks/*; do
         version=$(jdk_version "$candidate")
-        if [ "${version:-0}" -ge $minimum_jdk ] && { [ "$found_version" -eq 0 ] || [ "$version" -lt "$found_version" ]; }
-        then
-            found=$candidate found_version=$version
+        [ "${version:-0}" -ge $minimum_jdk ] || continue
+        if [ "$found_version" -eq 0 ] || [ "$version" -lt "$found_version" ]; then
+            found=$candidate
+            found_version=$version
         fi
     done
     [ -n "$found" ] || die "no JDK of version $minimum_jdk or later was found; install one and set JAVA_HOME to it"
@@ -112,7 +113,7 @@ require_packages() {
 }
 
 install_packages() {
-    apt-get update
+    apt-get update || return
     # $missing is a list of words on purpose.
     # shellcheck disable=SC2086
     DEBIAN_FRONTEND=noninteractive apt-get install -y -o DPkg::Lock::Timeout=300 --no-install-recommends $missing
@@ -120,6 +121,6 @@ install_packages() {
 
 # Drops the lines of a Maven run that help nobody: one of them alone lists the whole target platform.
 without_noise() {
-    sed -u -e '/Resolving MavenDependencyRoots/d' -e '/^WARNING: .*sun\.misc\.Unsafe/d' -e '/^WARNING: Please consider/d' \
-        -e '/^WARNING: A terminally deprecated/d'
+    sed -u -e '/Resolving MavenDependencyRoots/d' -e '/[Nn]o digest algorithm/d' -e '/The digest algorithms/d' \
+        -e '/^WARNING: .*sun\.misc\.Unsafe/d' -e '/^WARNING: Please consider/d' -e '/^WARNING: A terminally/d'
 }
