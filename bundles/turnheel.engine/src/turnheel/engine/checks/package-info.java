@@ -1,5 +1,9 @@
-/** In: a graded design. Out: queries. Nothing here changes a number. */
-@NonNullByDefault
+/**
+ * What a technical editor would ask of the numbers. In: a graded pattern. Out: queries, grading's own and those found here,
+ * in the order of the rows. Nothing here corrects or clamps a number.
+ */
+@NonNullByDefault({DefaultLocation.PARAMETER, DefaultLocation.RETURN_TYPE, DefaultLocation.FIELD})
 package turnheel.engine.checks;
 
+import org.eclipse.jdt.annotation.DefaultLocation;
 import org.eclipse.jdt.annotation.NonNullByDefault;

@@ -1,5 +1,9 @@
-/** In: rounds. Out: instructions. Nothing here counts stitches. */
-@NonNullByDefault
+/**
+ * From rounds to words. In: rounds as steps. Out: text in the trade's usual English; every abbreviation comes from the
+ * vocabulary table, {@code vocabulary.properties}. Nothing here counts or decides.
+ */
+@NonNullByDefault({DefaultLocation.PARAMETER, DefaultLocation.RETURN_TYPE, DefaultLocation.FIELD})
 package turnheel.engine.writing;
 
+import org.eclipse.jdt.annotation.DefaultLocation;
 import org.eclipse.jdt.annotation.NonNullByDefault;

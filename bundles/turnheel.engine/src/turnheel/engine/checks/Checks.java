@@ -1,0 +1,54 @@
+package turnheel.engine.checks;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.stream.Collectors;
+
+import turnheel.engine.design.Catalogue;
+import turnheel.engine.design.Parameter;
+import turnheel.engine.grading.Graded;
+import turnheel.engine.grading.GradedSize;
+import turnheel.engine.query.Query;
+
+/** All checks of a graded pattern. */
+public final class Checks {
+
+    private Checks() {
+    }
+
+    /**
+     * Every query of the pattern, in the order of its rows. Findings that differ in nothing but the size are one query with
+     * several sizes.
+     */
+    public static List<Query> of(Graded graded) {
+        List<Query> found = new ArrayList<>(graded.queries());
+        found.addAll(SizeOrder.check(graded));
+        for (GradedSize size : graded.sizes()) {
+            found.addAll(new NumberChecks(size).check());
+            found.addAll(new PartChecks(graded.design(), size).check());
+            found.addAll(new FitChecks(size).check());
+        }
+        return merged(found).stream().sorted(Comparator.comparingInt(Checks::row)).toList();
+    }
+
+    private static int row(Query query) {
+        List<Parameter> rows = Catalogue.all();
+        return rows.indexOf(Catalogue.parameter(query.key()));
+    }
+
+    private static List<Query> merged(List<Query> queries) {
+        return queries.stream()
+                .collect(Collectors.groupingBy(
+                        query -> List.of(query.check(), query.key(), query.expected(), query.found()),
+                        LinkedHashMap::new, Collectors.toList()))
+                .values().stream().map(Checks::inAllSizes).toList();
+    }
+
+    private static Query inAllSizes(List<Query> alike) {
+        Query first = alike.getFirst();
+        List<String> sizes = alike.stream().flatMap(query -> query.sizes().stream()).distinct().toList();
+        return new Query(first.check(), first.key(), sizes, first.expected(), first.found());
+    }
+}

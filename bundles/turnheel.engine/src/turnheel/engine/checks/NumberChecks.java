@@ -1,0 +1,60 @@
+package turnheel.engine.checks;
+
+import static turnheel.engine.design.Catalogue.FOOT_ROUNDS;
+import static turnheel.engine.design.Catalogue.LEG_ROUNDS;
+
+import java.util.List;
+import java.util.Set;
+
+import turnheel.engine.design.Parameter;
+import turnheel.engine.grading.Cell;
+import turnheel.engine.grading.GradedSize;
+import turnheel.engine.query.Check;
+import turnheel.engine.query.Query;
+import turnheel.engine.term.Key;
+
+/** What holds for every count: it is whole and not below zero. */
+final class NumberChecks {
+
+    private static final double TOLERANCE = 1e-6;
+    /** Below zero these say that a length is too short, which {@link PartChecks} says in better words. */
+    private static final Set<Parameter> SAID_ELSEWHERE = Set.of(FOOT_ROUNDS, LEG_ROUNDS);
+
+    private final GradedSize size;
+    private final Findings findings;
+
+    NumberChecks(GradedSize size) {
+        this.size = size;
+        this.findings = new Findings(size.label());
+    }
+
+    List<Query> check() {
+        size.cells().values().stream().filter(cell -> cell.parameter().unit().isWhole()).forEach(this::check);
+        return findings.queries();
+    }
+
+    private void check(Cell cell) {
+        if (!isWhole(cell.value())) {
+            if (followsFromWholeNumbers(cell)) {
+                findings.add(Check.NOT_WHOLE, cell.parameter(), "", cell.value());
+            }
+        } else if (cell.value() < 0 && !SAID_ELSEWHERE.contains(cell.parameter())) {
+            findings.add(Check.NEGATIVE, cell.parameter(), "", cell.value());
+        }
+    }
+
+    /** One slip is one query: a number that only passes on a broken one is not reported again. */
+    private boolean followsFromWholeNumbers(Cell cell) {
+        for (Key key : cell.reason().basis()) {
+            Cell basis = size.cell(key).orElseThrow();
+            if (basis.parameter().unit().isWhole() && !isWhole(basis.value())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean isWhole(double value) {
+        return Math.abs(value - Math.rint(value)) <= TOLERANCE;
+    }
+}

@@ -1,0 +1,17 @@
+package turnheel.engine.shaping;
+
+import java.util.Locale;
+
+/** What a round is for. */
+public enum RoundKind {
+    CAST_ON, SET_UP, PLAIN, INCREASE, DECREASE,
+    /** A flat short row. */
+    ROW, TURN, PICK_UP, RIB, BIND_OFF,
+    /** The last stitches of a toe are grafted or drawn closed. */
+    GRAFT;
+
+    /** The word that files, tables and scripts use; not translated. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

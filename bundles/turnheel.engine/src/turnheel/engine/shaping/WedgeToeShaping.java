@@ -1,0 +1,116 @@
+package turnheel.engine.shaping;
+
+import static turnheel.engine.shaping.Needle.steps;
+import static turnheel.engine.shaping.Needle.work;
+import static turnheel.engine.stitch.Stitch.DRAW_CLOSED;
+import static turnheel.engine.stitch.Stitch.FRONT_AND_BACK;
+import static turnheel.engine.stitch.Stitch.GRAFT;
+import static turnheel.engine.stitch.Stitch.KNIT;
+import static turnheel.engine.stitch.Stitch.KNIT_THROUGH_BACK;
+import static turnheel.engine.stitch.Stitch.KNIT_TWO_TOGETHER;
+import static turnheel.engine.stitch.Stitch.LIFTED_LEFT;
+import static turnheel.engine.stitch.Stitch.LIFTED_RIGHT;
+import static turnheel.engine.stitch.Stitch.MAKE_ONE_LEFT;
+import static turnheel.engine.stitch.Stitch.MAKE_ONE_RIGHT;
+import static turnheel.engine.stitch.Stitch.SLIP_SLIP_KNIT;
+import static turnheel.engine.stitch.Stitch.YARN_OVER;
+
+import java.util.List;
+
+import turnheel.engine.design.Catalogue;
+import turnheel.engine.design.Increase;
+import turnheel.engine.design.WedgeToe;
+import turnheel.engine.grading.GradedSize;
+import turnheel.engine.stitch.Step;
+import turnheel.engine.stitch.Stitch;
+
+/** A wedge toe, round by round, from the side of the foot: domain § 3. */
+final class WedgeToeShaping {
+
+    private static final int SIDES = 2;
+    /** A side as narrow as this is drawn up, not grafted. */
+    private static final int NARROWEST_GRAFT = 6;
+
+    private final WedgeToe toe;
+    private final int tip;
+    private final int everyRound;
+    private final int alternate;
+
+    WedgeToeShaping(WedgeToe toe, GradedSize size) {
+        Whole whole = new Whole(size);
+        this.toe = toe;
+        this.tip = whole.count(Catalogue.TOE_TIP);
+        this.everyRound = whole.count(Catalogue.TOE_EVERY_ROUND);
+        this.alternate = whole.count(Catalogue.TOE_ALTERNATE);
+        Whole.share(tip, SIDES);
+    }
+
+    List<Round> toeUp() {
+        Needle needle = new Needle(0);
+        ClosedCastOn.begin(needle, tip);
+        for (int i = 0; i < everyRound; i++) {
+            increase(needle, i > 0);
+        }
+        if (everyRound > 0) {
+            close(needle);
+        }
+        for (int i = 0; i < alternate; i++) {
+            increase(needle, false);
+            close(needle);
+        }
+        return needle.rounds();
+    }
+
+    /** @param overOpen whether the round before left open yarn-overs, which this one closes inside its new ones */
+    private void increase(Needle needle, boolean overOpen) {
+        int side = needle.stitches() / SIDES;
+        List<Step> steps = switch (toe.increase()) {
+            case YARN_OVER -> overOpen
+                    ? steps(work(KNIT), work(YARN_OVER), work(KNIT_THROUGH_BACK), work(KNIT, side - 4),
+                            work(KNIT_THROUGH_BACK), work(YARN_OVER), work(KNIT))
+                    : edged(YARN_OVER, side, YARN_OVER);
+            case MAKE_ONE -> edged(MAKE_ONE_RIGHT, side, MAKE_ONE_LEFT);
+            case LIFTED -> edged(LIFTED_RIGHT, side, LIFTED_LEFT);
+            // the new stitch lies after the one it is made in, so the second is made one stitch earlier
+            case FRONT_AND_BACK -> steps(work(FRONT_AND_BACK), work(KNIT, side - 3), work(FRONT_AND_BACK), work(KNIT));
+        };
+        needle.round(RoundKind.INCREASE, new Step.Repeat(steps, SIDES));
+    }
+
+    private static List<Step> edged(Stitch first, int side, Stitch last) {
+        return steps(work(KNIT), work(first), work(KNIT, side - 2), work(last), work(KNIT));
+    }
+
+    private void close(Needle needle) {
+        if (toe.increase() == Increase.YARN_OVER) {
+            int side = needle.stitches() / SIDES;
+            needle.round(RoundKind.PLAIN, new Step.Repeat(steps(work(KNIT), work(KNIT_THROUGH_BACK),
+                    work(KNIT, side - 4), work(KNIT_THROUGH_BACK), work(KNIT)), SIDES));
+        } else {
+            needle.plain(1);
+        }
+    }
+
+    List<Round> cuffDown(int foot) {
+        Needle needle = new Needle(foot);
+        Whole.share(foot, SIDES);
+        for (int i = 0; i < alternate; i++) {
+            decrease(needle);
+            needle.plain(1);
+        }
+        for (int i = 0; i < everyRound; i++) {
+            decrease(needle);
+        }
+        int side = tip / SIDES;
+        needle.unnumbered(RoundKind.GRAFT,
+                side < NARROWEST_GRAFT ? steps(work(DRAW_CLOSED, tip)) : steps(work(GRAFT, side)));
+        return needle.rounds();
+    }
+
+    /** Lines lean towards each other: ssk after the side, k2tog before it. */
+    private static void decrease(Needle needle) {
+        int side = needle.stitches() / SIDES;
+        needle.round(RoundKind.DECREASE, new Step.Repeat(steps(work(KNIT), work(SLIP_SLIP_KNIT), work(KNIT, side - 6),
+                work(KNIT_TWO_TOGETHER), work(KNIT)), SIDES));
+    }
+}
