@@ -11,7 +11,6 @@ import static turnheel.engine.design.Unit.ROWS;
 import static turnheel.engine.design.Unit.STITCHES;
 import static turnheel.engine.design.Unit.TIMES;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -103,25 +102,8 @@ public final class Catalogue {
 
     /** The key that a mistyped one most likely meant. */
     public static Key nearestKey(String mistyped) {
-        return ALL.stream().map(Parameter::key).min(Comparator.comparingInt(key -> edits(mistyped, key.name()))).orElseThrow();
-    }
-
-    /** Levenshtein distance, upper and lower case alike. */
-    private static int edits(String one, String other) {
-        int[] previous = new int[other.length() + 1];
-        for (int j = 0; j <= other.length(); j++) {
-            previous[j] = j;
-        }
-        for (int i = 1; i <= one.length(); i++) {
-            int[] current = new int[other.length() + 1];
-            current[0] = i;
-            for (int j = 1; j <= other.length(); j++) {
-                boolean same = Character.toLowerCase(one.charAt(i - 1)) == Character.toLowerCase(other.charAt(j - 1));
-                current[j] = Math.min(Math.min(current[j - 1], previous[j]) + 1, previous[j - 1] + (same ? 0 : 1));
-            }
-            previous = current;
-        }
-        return previous[other.length()];
+        return ALL.stream().map(Parameter::key)
+                .min(Comparator.comparingInt(key -> Spelling.distance(mistyped, key.name()))).orElseThrow();
     }
 
     private static Parameter input(String name, Unit unit, double least, double most) {
