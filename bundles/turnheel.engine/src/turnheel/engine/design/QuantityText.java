@@ -8,7 +8,8 @@ import java.util.regex.Pattern;
 /** Reads and writes the text form of quantities. */
 final class QuantityText {
 
-    private static final String NUMBER = "[+\\-−]?(?:\\d{1,9}(?:\\.\\d{1,12})?|\\.\\d{1,12})";
+    /** Decimals enough for every number that {@link #number} writes: 1/3 has sixteen, 1/999 eighteen. */
+    private static final String NUMBER = "[+\\-−]?(?:\\d{1,9}(?:\\.\\d{1,24})?|\\.\\d{1,24})";
     private static final String MIXED = "([+\\-−]?)(?:(\\d{1,4})[\\s-]+)?(\\d{1,3})/(\\d{1,3})";
     private static final String LENGTH_UNIT = "(mm|cm|in|\"|″)";
     private static final Pattern COUNT = Pattern.compile("[+\\-−]?\\d{1,9}");
