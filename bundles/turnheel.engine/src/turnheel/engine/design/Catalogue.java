@@ -28,8 +28,8 @@ public final class Catalogue {
 
     private static final Map<Key, Parameter> BY_KEY = new LinkedHashMap<>();
 
-    public static final Parameter GAUGE_STITCHES = input("gauge.stitches", PER_100_MM, 3, 200);
-    public static final Parameter GAUGE_ROUNDS = input("gauge.rounds", PER_100_MM, 3, 200);
+    public static final Parameter GAUGE_STITCHES = input("gauge.stitches", PER_100_MM, 4, 200);
+    public static final Parameter GAUGE_ROUNDS = input("gauge.rounds", PER_100_MM, 4, 200);
 
     public static final Parameter FOOT_LENGTH = input("body.footLength", MILLIMETRES, 60, 400);
     public static final Parameter FOOT_CIRCUMFERENCE = input("body.footCircumference", MILLIMETRES, 60, 500);

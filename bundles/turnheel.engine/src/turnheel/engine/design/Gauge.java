@@ -3,14 +3,15 @@ package turnheel.engine.design;
 /**
  * A gauge as it was measured: {@code count} stitches or rounds over {@code over}. Stored, never converted.
  *
- * @throws IllegalArgumentException outside 3 to 200 per 100 mm; the thickest hand yarns give about 5 stitches, the
- *     finest thread about 120 rounds (range from memory, wide on purpose)
+ * @throws IllegalArgumentException outside 4 to 200 per 100 mm; the thickest hand yarns give about 5 stitches, the
+ *     finest thread about 120 rounds (range from memory, wide on purpose). Below 1 stitch an inch a gauge could not be told
+ *     from a fraction of an inch
  */
 public record Gauge(double count, Length over) implements Quantity {
 
     /** The length that counts are compared over: 100 mm. */
     public static final double SPAN_MM = 100;
-    private static final double FEWEST = 3;
+    private static final double FEWEST = 4;
     private static final double MOST = 200;
 
     public Gauge {
