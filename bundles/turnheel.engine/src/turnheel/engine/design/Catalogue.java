@@ -30,11 +30,17 @@ public final class Catalogue {
 
     public static final Parameter GAUGE_STITCHES = input("gauge.stitches", PER_100_MM, 4, 200);
     public static final Parameter GAUGE_ROUNDS = input("gauge.rounds", PER_100_MM, 4, 200);
+    public static final Parameter GAUGE_INSTEP = input("gauge.instepStitches", PER_100_MM, 3, 200);
+    public static final Parameter GAUGE_LEG = input("gauge.legStitches", PER_100_MM, 3, 200);
+    public static final Parameter GAUGE_FLAP = input("gauge.flapRows", PER_100_MM, 3, 200);
+    public static final Parameter GAUGE_CUFF = input("gauge.cuffRounds", PER_100_MM, 3, 200);
 
     public static final Parameter FOOT_LENGTH = input("body.footLength", MILLIMETRES, 60, 400);
     public static final Parameter FOOT_CIRCUMFERENCE = input("body.footCircumference", MILLIMETRES, 60, 500);
     public static final Parameter ANKLE_CIRCUMFERENCE = input("body.ankleCircumference", MILLIMETRES, 60, 500);
     public static final Parameter HEEL_CIRCUMFERENCE = input("body.heelCircumference", MILLIMETRES, 60, 700);
+    public static final Parameter CALF_CIRCUMFERENCE = input("body.calfCircumference", MILLIMETRES, 80, 800);
+    public static final Parameter CALF_HEIGHT = input("body.calfHeight", MILLIMETRES, 50, 600);
     public static final Parameter LEG_HEIGHT = input("body.legHeight", MILLIMETRES, 10, 800);
 
     public static final Parameter EASE_AROUND = input("fit.easeAround", PERCENT, -40, 40);
@@ -49,6 +55,12 @@ public final class Catalogue {
     public static final Parameter TOE_ALTERNATE_FROM = rule("toe.alternateFrom", STITCHES, 2, 1000);
     public static final Parameter TOE_TIP = rule("toe.tip", STITCHES, 2, 500);
     public static final Parameter TOE_PLAIN_BETWEEN = rule("toe.plainBetween", ROUNDS, 1, 20);
+    public static final Parameter TOE_PLAIN_MOST = rule("toe.plainMost", ROUNDS, 1, 20);
+    public static final Parameter TOE_SECTIONS_FROM = result("toe.sectionsFrom", STITCHES);
+    public static final Parameter TOE_SECOND_LINE_AFTER = rule("toe.secondLineAfter", TIMES, 0, 40);
+    public static final Parameter TOE_STITCHES = rule("toe.stitches", STITCHES, 4, 500);
+    public static final Parameter TOE_CENTRE = rule("toe.centre", STITCHES, 1, 500);
+    public static final Parameter TOE_EACH_SIDE = result("toe.eachSide", STITCHES);
     public static final Parameter TOE_EVERY_ROUND = result("toe.everyRound", TIMES);
     public static final Parameter TOE_ALTERNATE = result("toe.alternate", TIMES);
     public static final Parameter TOE_ROUNDS = result("toe.rounds", ROUNDS);
@@ -58,18 +70,43 @@ public final class Catalogue {
     public static final Parameter FOOT_STITCHES = rule("foot.stitches", STITCHES, 4, 1000);
     public static final Parameter FOOT_INSTEP = rule("foot.instep", STITCHES, 1, 1000);
     public static final Parameter FOOT_SOLE = result("foot.sole", STITCHES);
+    public static final Parameter FOOT_REPEATS = rule("foot.repeats", TIMES, 0, 200);
+    public static final Parameter FOOT_PANEL = result("foot.panel", STITCHES);
+    public static final Parameter FOOT_FILLER = result("foot.filler", STITCHES);
     public static final Parameter FINISHED_CIRCUMFERENCE = result("foot.circumference", MILLIMETRES);
     public static final Parameter FOOT_ROUNDS = rule("foot.rounds", ROUNDS, 0, 2000);
+    public static final Parameter FOOT_FEWEST = result("foot.fewestRounds", ROUNDS);
     public static final Parameter FINISHED_LENGTH = result("foot.length", MILLIMETRES);
     public static final Parameter LENGTH_REST = result("foot.lengthRest", MILLIMETRES);
 
     public static final Parameter HEEL_STITCHES = rule("heel.stitches", STITCHES, 4, 500);
     public static final Parameter HEEL_CENTRE = rule("heel.centre", STITCHES, 1, 500);
     public static final Parameter HEEL_EACH_SIDE = result("heel.eachSide", STITCHES);
+    public static final Parameter HEEL_GUSSET_INCREASES = rule("heel.gussetIncreases", TIMES, 0, 200);
+    public static final Parameter HEEL_WIDEST = result("heel.widest", STITCHES);
+    public static final Parameter HEEL_FLAP_ROWS = rule("heel.flapRows", ROWS, 2, 400);
+    public static final Parameter HEEL_TURN_OFFSET = rule("heel.turnOffset", STITCHES, 0, 50);
+    public static final Parameter HEEL_TURN_ROWS = result("heel.turnRows", ROWS);
+    public static final Parameter HEEL_AFTER_TURN = result("heel.afterTurn", STITCHES);
+    public static final Parameter HEEL_CORNER = rule("heel.corner", STITCHES, 0, 12);
+    public static final Parameter HEEL_PICK_UP = rule("heel.pickUp", STITCHES, 0, 300);
+    public static final Parameter HEEL_AFTER_PICK_UP = result("heel.afterPickUp", STITCHES);
+    public static final Parameter HEEL_GUSSET_DECREASES = result("heel.gussetDecreases", TIMES);
+    public static final Parameter HEEL_POINTS = rule("heel.points", LINES, 2, 12);
+    public static final Parameter HEEL_TIP = rule("heel.tip", STITCHES, 2, 500);
+    public static final Parameter HEEL_ALTERNATE_FROM = rule("heel.alternateFrom", STITCHES, 2, 1000);
+    public static final Parameter HEEL_PLAIN_BETWEEN = rule("heel.plainBetween", ROUNDS, 1, 20);
+    public static final Parameter HEEL_EVERY_ROUND = result("heel.everyRound", TIMES);
+    public static final Parameter HEEL_ALTERNATE = result("heel.alternate", TIMES);
     public static final Parameter HEEL_ROWS = result("heel.rows", ROWS);
     public static final Parameter HEEL_DEPTH = result("heel.depth", MILLIMETRES);
+    public static final Parameter HEEL_HEIGHT = result("heel.height", MILLIMETRES);
 
     public static final Parameter LEG_STITCHES = rule("leg.stitches", STITCHES, 4, 1000);
+    public static final Parameter LEG_REPEATS = result("leg.repeats", TIMES);
+    public static final Parameter LEG_TOP = rule("leg.topStitches", STITCHES, 4, 1000);
+    public static final Parameter LEG_INCREASES = result("leg.increases", TIMES);
+    public static final Parameter LEG_INCREASE_OVER = rule("leg.increaseOver", ROUNDS, 1, 2000);
     public static final Parameter LEG_ROUNDS = rule("leg.rounds", ROUNDS, 0, 3000);
 
     public static final Parameter CUFF_HEIGHT = rule("cuff.height", MILLIMETRES, 5, 400);

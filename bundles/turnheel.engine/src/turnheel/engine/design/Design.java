@@ -2,6 +2,8 @@ package turnheel.engine.design;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -10,14 +12,18 @@ import java.util.Set;
  * @param title may be empty
  * @param stitchGauge stitches of the main fabric, as measured
  * @param roundGauge rounds of the main fabric, as measured
+ * @param stitchPatterns at most one for each zone
  * @param sizes in the designer's order, smallest first as a rule
- * @throws IllegalArgumentException when there is no size, or two sizes share an id or a label
+ * @throws IllegalArgumentException when there is no size, two sizes share an id or a label, or two stitch
+ *     patterns a zone
  */
 public record Design(String title, Direction direction, Gauge stitchGauge, Gauge roundGauge, Toe toe, Heel heel, Leg leg,
-        Cuff cuff, List<Size> sizes) {
+        Cuff cuff, List<StitchPattern> stitchPatterns, List<Size> sizes) {
 
     public Design {
+        stitchPatterns = List.copyOf(stitchPatterns);
         sizes = List.copyOf(sizes);
+        requireOneForEachZone(stitchPatterns);
         if (sizes.isEmpty()) {
             throw new IllegalArgumentException("a pattern needs at least one size");
         }
@@ -31,6 +37,22 @@ public record Design(String title, Direction direction, Gauge stitchGauge, Gauge
                 throw new IllegalArgumentException("two sizes have the label \"%s\"".formatted(size.label()));
             }
         }
+    }
+
+    private static void requireOneForEachZone(List<StitchPattern> patterns) {
+        Set<StitchPattern.Zone> zones = new HashSet<>();
+        for (StitchPattern pattern : patterns) {
+            if (!zones.add(pattern.zone())) {
+                throw new IllegalArgumentException("two stitch patterns lie on the %s".formatted(
+                        pattern.zone().name().toLowerCase(Locale.ROOT)));
+            }
+        }
+    }
+
+    /** The stitch pattern worked on a zone, be it its own or that of the whole sock. */
+    public Optional<StitchPattern> stitchPattern(StitchPattern.Zone zone) {
+        return stitchPatterns.stream().filter(pattern -> pattern.zone() == zone || pattern.zone() == StitchPattern.Zone.ALL)
+                .findFirst();
     }
 
     /**

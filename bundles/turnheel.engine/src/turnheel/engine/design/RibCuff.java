@@ -5,7 +5,7 @@ package turnheel.engine.design;
  *
  * @throws IllegalArgumentException when either is not 1 to 12
  */
-public record RibCuff(int knit, int purl) implements Cuff {
+public record RibCuff(int knit, int purl, boolean mayAdjust) implements Cuff {
 
     private static final int WIDEST = 12;
 
@@ -16,7 +16,7 @@ public record RibCuff(int knit, int purl) implements Cuff {
         }
     }
 
-    /** Stitches of one repeat. */
+    @Override
     public int repeat() {
         return knit + purl;
     }

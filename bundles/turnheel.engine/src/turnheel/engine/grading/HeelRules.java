@@ -1,53 +1,85 @@
 package turnheel.engine.grading;
 
+import static turnheel.engine.design.Catalogue.FOOT_FEWEST;
 import static turnheel.engine.design.Catalogue.FOOT_STITCHES;
 import static turnheel.engine.design.Catalogue.GAUGE_ROUNDS;
-import static turnheel.engine.design.Catalogue.HEEL_CENTRE;
+import static turnheel.engine.design.Catalogue.HEEL_CORNER;
 import static turnheel.engine.design.Catalogue.HEEL_DEPTH;
 import static turnheel.engine.design.Catalogue.HEEL_EACH_SIDE;
+import static turnheel.engine.design.Catalogue.HEEL_HEIGHT;
+import static turnheel.engine.design.Catalogue.HEEL_PICK_UP;
 import static turnheel.engine.design.Catalogue.HEEL_ROWS;
 import static turnheel.engine.design.Catalogue.HEEL_STITCHES;
+import static turnheel.engine.term.Terms.ceiling;
 import static turnheel.engine.term.Terms.dividedBy;
 import static turnheel.engine.term.Terms.greatest;
 import static turnheel.engine.term.Terms.minus;
 import static turnheel.engine.term.Terms.nearest;
 import static turnheel.engine.term.Terms.number;
 import static turnheel.engine.term.Terms.plus;
-import static turnheel.engine.term.Terms.remainder;
 import static turnheel.engine.term.Terms.times;
 
+import turnheel.engine.design.AfterthoughtHeel;
+import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Design;
+import turnheel.engine.design.Direction;
+import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.ShortRowHeel;
-import turnheel.engine.design.TurnMethod;
 import turnheel.engine.term.Term;
 
-/** Heels: domain § 5. */
+/** Heels: domain § 5. Every kind says how far it reaches along the foot and up the leg, and what the foot must hold. */
 final class HeelRules {
+
+    private static final Term FEWEST_FOOT_ROUNDS = number(4);
+    private static final RoundTaper ROUND_CAP = new RoundTaper(Catalogue.HEEL_POINTS, Catalogue.HEEL_TIP,
+            Catalogue.HEEL_ALTERNATE_FROM, Catalogue.HEEL_EVERY_ROUND, Catalogue.HEEL_ALTERNATE,
+            Catalogue.HEEL_PLAIN_BETWEEN, HEEL_ROWS);
+    private static final WedgeTaper WEDGE_CAP = new WedgeTaper(Catalogue.HEEL_TIP, Catalogue.HEEL_ALTERNATE_FROM,
+            Catalogue.HEEL_EVERY_ROUND, Catalogue.HEEL_ALTERNATE, HEEL_ROWS);
+    private static final int CAP_LINES = 4;
 
     private HeelRules() {
     }
 
     static void contribute(RuleBook book, Design design) {
         switch (design.heel()) {
-            case ShortRowHeel heel -> shortRow(book, heel.turn());
+            case ShortRowHeel heel -> shortRow(book, heel);
+            case FlapHeel heel when design.direction() == Direction.CUFF_DOWN -> FlapHeelRules.cuffDown(book, heel);
+            case FlapHeel heel -> FlapHeelRules.toeUp(book, heel);
+            case AfterthoughtHeel heel -> afterthought(book, heel.cap());
         }
     }
 
+    /** The cup folds, so of its rows half lie along the foot. */
+    private static void shortRow(RuleBook book, ShortRowHeel heel) {
+        new ShortRowCup(HEEL_STITCHES, Catalogue.HEEL_CENTRE, HEEL_EACH_SIDE, HEEL_ROWS).contribute(book, heel.turn());
+        book.rule(HEEL_CORNER, number(0));
+        reach(book, times(number(2), HEEL_EACH_SIDE.term()), number(0));
+        book.rule(HEEL_HEIGHT, HEEL_DEPTH.term());
+    }
+
     /**
-     * A third of the heel left unturned is what most tutorials say. The cup folds, so of its rows half lie along the foot.
-     * Worked: a heel of 32 has a centre of 10, turns 11 a side and takes 44 rows; 22 of them count.
+     * The opening has a loop above and below each held stitch, and a few more at its corners against a hole: as few as its
+     * cap can be worked on. Its rounds and the pick-up round lie along the foot.
      */
-    private static void shortRow(RuleBook book, TurnMethod turn) {
-        Term heel = HEEL_STITCHES.term();
-        Term eachSide = HEEL_EACH_SIDE.term();
-        Term parity = remainder(heel, number(2));
+    private static void afterthought(RuleBook book, AfterthoughtHeel.Cap cap) {
+        Term opening = times(number(2), HEEL_STITCHES.term());
         book.rule(HEEL_STITCHES, nearest(dividedBy(FOOT_STITCHES.term(), number(2))));
-        book.rule(HEEL_CENTRE,
-                greatest(plus(number(2), parity), nearest(dividedBy(heel, number(3)), parity, number(2))));
-        book.rule(HEEL_EACH_SIDE, dividedBy(minus(heel, HEEL_CENTRE.term()), number(2)));
-        book.rule(HEEL_ROWS, switch (turn) {
-            case WRAPPED -> times(number(4), eachSide);
-        });
-        book.rule(HEEL_DEPTH, dividedBy(times(times(number(2), eachSide), number(100)), GAUGE_ROUNDS.term()));
+        Term four = number(CAP_LINES);
+        book.rule(HEEL_CORNER, minus(
+                times(number(2), ceiling(dividedBy(plus(opening, number(2)), four))), HEEL_STITCHES.term()));
+        book.rule(HEEL_PICK_UP, plus(opening, times(number(2), HEEL_CORNER.term())));
+        switch (cap) {
+            case WEDGE -> WEDGE_CAP.contribute(book, HEEL_PICK_UP.term(), Direction.CUFF_DOWN);
+            case ROUND -> ROUND_CAP.contribute(book, HEEL_PICK_UP.term(), CAP_LINES, Direction.CUFF_DOWN);
+        }
+        reach(book, plus(HEEL_ROWS.term(), number(1)), number(0));
+        book.rule(HEEL_HEIGHT, HEEL_DEPTH.term());
+    }
+
+    /** How many rows lie along the foot, and how many rounds of the foot the gusset takes. */
+    static void reach(RuleBook book, Term rowsAlongFoot, Term gussetRounds) {
+        book.rule(HEEL_DEPTH, dividedBy(times(rowsAlongFoot, number(100)), GAUGE_ROUNDS.term()));
+        book.rule(FOOT_FEWEST, greatest(FEWEST_FOOT_ROUNDS, gussetRounds));
     }
 }

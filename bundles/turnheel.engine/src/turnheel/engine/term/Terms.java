@@ -42,6 +42,11 @@ public final class Terms {
         return new Term.Floor(operand);
     }
 
+    /** The smallest whole number not below the operand. */
+    public static Term ceiling(Term operand) {
+        return minus(number(0), floor(minus(number(0), operand)));
+    }
+
     /** The nearest whole number; a tie goes to the smaller. */
     public static Term nearest(Term ideal) {
         return nearest(ideal, number(0), number(1));
