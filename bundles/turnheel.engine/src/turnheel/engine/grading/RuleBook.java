@@ -53,6 +53,11 @@ public final class RuleBook {
         put(parameter, new Entry(Optional.of(whenEmpty), Optional.empty(), Source.DEFAULT));
     }
 
+    /** A measurement that is estimated from others when it is left empty. */
+    void predicted(Parameter parameter, Term whenEmpty) {
+        put(parameter, new Entry(Optional.of(whenEmpty), Optional.empty(), Source.PREDICTED));
+    }
+
     /** The one rule of a number. */
     void rule(Parameter parameter, Term rule) {
         put(parameter, new Entry(Optional.of(rule), Optional.empty(), Source.RULE));
@@ -64,7 +69,10 @@ public final class RuleBook {
     }
 
     private void put(Parameter parameter, Entry entry) {
-        boolean isInput = entry.source() == Source.INPUT || entry.source() == Source.DEFAULT;
+        boolean isInput = switch (entry.source()) {
+            case INPUT, DEFAULT, PREDICTED -> true;
+            case RULE, CHOSEN, OVERRIDE, OWN -> false;
+        };
         if (isInput != (parameter.role() == Role.INPUT)) {
             throw new IllegalStateException("%s has the role %s".formatted(parameter.key(), parameter.role()));
         }

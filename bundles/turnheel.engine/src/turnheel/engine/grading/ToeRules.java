@@ -75,10 +75,10 @@ final class ToeRules {
     static List<Need> needs(Design design, ToIntFunction<Parameter> valueOf) {
         return switch (design.toe()) {
             case RoundToe toe -> List.of(new Need(Need.Kind.TOE_LINES,
-                    Congruence.multipleOf(valueOf.applyAsInt(Catalogue.TOE_POINTS)),
+                    List.of(Congruence.multipleOf(valueOf.applyAsInt(Catalogue.TOE_POINTS))),
                     valueOf.applyAsInt(Catalogue.TOE_CAST_ON)));
-            case WedgeToe toe -> List.of(new Need(Need.Kind.TOE_LINES, Congruence.multipleOf(2), LEAST_WEDGE));
-            case AsymmetricToe toe -> List.of(new Need(Need.Kind.TOE_LINES, Congruence.multipleOf(2), LEAST_WEDGE));
+            case WedgeToe toe -> List.of(new Need(Need.Kind.TOE_LINES, List.of(Congruence.multipleOf(2)), LEAST_WEDGE));
+            case AsymmetricToe toe -> List.of(new Need(Need.Kind.TOE_LINES, List.of(Congruence.multipleOf(2)), LEAST_WEDGE));
             // a star adjusts the count in a round of its own; a cup takes any half
             case StarToe toe -> List.of();
             case ShortRowToe toe -> List.of();
