@@ -1,26 +1,51 @@
 package turnheel.engine.checks;
 
 import static turnheel.engine.design.Catalogue.CUFF_STITCHES;
+import static turnheel.engine.design.Catalogue.FOOT_FEWEST;
 import static turnheel.engine.design.Catalogue.FOOT_INSTEP;
 import static turnheel.engine.design.Catalogue.FOOT_ROUNDS;
 import static turnheel.engine.design.Catalogue.FOOT_SOLE;
 import static turnheel.engine.design.Catalogue.FOOT_STITCHES;
-import static turnheel.engine.design.Catalogue.HEEL_CENTRE;
+import static turnheel.engine.design.Catalogue.GAUGE_STITCHES;
+import static turnheel.engine.design.Catalogue.HEEL_AFTER_PICK_UP;
+import static turnheel.engine.design.Catalogue.HEEL_ALTERNATE_FROM;
+import static turnheel.engine.design.Catalogue.HEEL_CIRCUMFERENCE;
+import static turnheel.engine.design.Catalogue.HEEL_FLAP_ROWS;
+import static turnheel.engine.design.Catalogue.HEEL_GUSSET_INCREASES;
+import static turnheel.engine.design.Catalogue.HEEL_PICK_UP;
 import static turnheel.engine.design.Catalogue.HEEL_STITCHES;
+import static turnheel.engine.design.Catalogue.HEEL_TIP;
+import static turnheel.engine.design.Catalogue.HEEL_TURN_OFFSET;
+import static turnheel.engine.design.Catalogue.LEG_INCREASES;
+import static turnheel.engine.design.Catalogue.LEG_INCREASE_OVER;
 import static turnheel.engine.design.Catalogue.LEG_ROUNDS;
+import static turnheel.engine.design.Catalogue.TOE_ALTERNATE;
 import static turnheel.engine.design.Catalogue.TOE_ALTERNATE_FROM;
 import static turnheel.engine.design.Catalogue.TOE_CAST_ON;
-import static turnheel.engine.design.Catalogue.TOE_DEPTH;
+import static turnheel.engine.design.Catalogue.TOE_CENTRE;
+import static turnheel.engine.design.Catalogue.TOE_EVERY_ROUND;
+import static turnheel.engine.design.Catalogue.TOE_POINTS;
+import static turnheel.engine.design.Catalogue.TOE_SECOND_LINE_AFTER;
+import static turnheel.engine.design.Catalogue.TOE_SECTIONS_FROM;
 import static turnheel.engine.design.Catalogue.TOE_TIP;
+import static turnheel.engine.design.Catalogue.TOE_UP;
 import static turnheel.engine.design.Catalogue.WANTED_LENGTH;
 
 import java.util.List;
 
+import turnheel.engine.design.AfterthoughtHeel;
+import turnheel.engine.design.AsymmetricToe;
+import turnheel.engine.design.CalfLeg;
 import turnheel.engine.design.Design;
+import turnheel.engine.design.Direction;
+import turnheel.engine.design.FlapHeel;
+import turnheel.engine.design.HeelTurn;
 import turnheel.engine.design.Parameter;
-import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RoundToe;
 import turnheel.engine.design.ShortRowHeel;
+import turnheel.engine.design.ShortRowToe;
+import turnheel.engine.design.StarToe;
+import turnheel.engine.design.StraightLeg;
 import turnheel.engine.design.WedgeToe;
 import turnheel.engine.grading.GradedSize;
 import turnheel.engine.query.Check;
@@ -34,7 +59,8 @@ final class PartChecks {
     private static final double DEEPEST_TOE_PERCENT = 30;
     private static final double NARROWEST_HEEL_PERCENT = 50;
     private static final double WIDEST_HEEL_PERCENT = 60;
-    private static final int FEWEST_FOOT_ROUNDS = 4;
+    private static final int FEWEST_SECTION_STITCHES = 2;
+    private static final double WORN_STRETCH = 1.25;
     private static final int NARROWEST_CENTRE = 2;
     private static final int UNEVENEST_SPLIT = 2;
 
@@ -68,13 +94,15 @@ final class PartChecks {
     }
 
     private void toe() {
-        Parameter tip = switch (design.toe()) {
-            case RoundToe toe -> TOE_CAST_ON;
-            case WedgeToe toe -> TOE_TIP;
-        };
-        double turn = value(TOE_ALTERNATE_FROM);
-        if (turn < value(tip) || turn > value(FOOT_STITCHES)) {
-            findings.add(Check.TOE_ORDER, TOE_ALTERNATE_FROM, Findings.range(value(tip), value(FOOT_STITCHES)), turn);
+        switch (design.toe()) {
+            case RoundToe toe -> taper(TOE_CAST_ON, TOE_ALTERNATE_FROM, FOOT_STITCHES);
+            case WedgeToe toe -> taper(TOE_TIP, TOE_ALTERNATE_FROM, FOOT_STITCHES);
+            case AsymmetricToe toe -> {
+                taper(TOE_TIP, TOE_ALTERNATE_FROM, FOOT_STITCHES);
+                secondLine();
+            }
+            case StarToe toe -> sections();
+            case ShortRowToe toe -> centre(TOE_CENTRE);
         }
         if (has(TOE_DEPTH)) {
             double share = value(TOE_DEPTH) / value(WANTED_LENGTH) * 100;
@@ -85,9 +113,35 @@ final class PartChecks {
         }
     }
 
+    private void taper(Parameter tip, Parameter turn, Parameter widest) {
+        if (value(turn) < value(tip) || value(turn) > value(widest)) {
+            findings.add(Check.TOE_ORDER, turn, Findings.range(value(tip), value(widest)), value(turn));
+        }
+    }
+
+    private void secondLine() {
+        double shaped = value(TOE_EVERY_ROUND) + value(TOE_ALTERNATE);
+        if (value(TOE_SECOND_LINE_AFTER) > shaped) {
+            findings.add(Check.TOE_ORDER, TOE_SECOND_LINE_AFTER, Findings.range(0, shaped), value(TOE_SECOND_LINE_AFTER));
+        }
+    }
+
+    private void sections() {
+        if (value(TOE_SECTIONS_FROM) < FEWEST_SECTION_STITCHES * value(TOE_POINTS)) {
+            findings.add(Check.TOE_ORDER, TOE_POINTS,
+                    Findings.range(2, Math.floor(value(FOOT_STITCHES) / FEWEST_SECTION_STITCHES)), value(TOE_POINTS));
+        }
+    }
+
+    private void centre(Parameter centre) {
+        if (value(centre) < NARROWEST_CENTRE) {
+            findings.add(Check.HEEL_CENTRE, centre, Notation.number(NARROWEST_CENTRE), value(centre));
+        }
+    }
+
     private void foot() {
-        if (has(FOOT_ROUNDS) && value(FOOT_ROUNDS) < FEWEST_FOOT_ROUNDS) {
-            findings.add(Check.FOOT_SHORT, FOOT_ROUNDS, Notation.number(FEWEST_FOOT_ROUNDS), value(FOOT_ROUNDS));
+        if (has(FOOT_ROUNDS) && has(FOOT_FEWEST) && value(FOOT_ROUNDS) < value(FOOT_FEWEST)) {
+            findings.add(Check.FOOT_SHORT, FOOT_ROUNDS, Notation.number(value(FOOT_FEWEST)), value(FOOT_ROUNDS));
         }
         double difference = Math.abs(value(FOOT_INSTEP) - value(FOOT_SOLE));
         if (difference > UNEVENEST_SPLIT) {
@@ -105,11 +159,43 @@ final class PartChecks {
                     Findings.oneDecimal(share));
         }
         switch (design.heel()) {
-            case ShortRowHeel shortRow -> {
-                if (value(HEEL_CENTRE) < NARROWEST_CENTRE) {
-                    findings.add(Check.HEEL_CENTRE, HEEL_CENTRE, Notation.number(NARROWEST_CENTRE), value(HEEL_CENTRE));
+            case ShortRowHeel shortRow -> centre(HEEL_CENTRE);
+            case FlapHeel flap -> flap(flap.turn());
+            case AfterthoughtHeel afterthought -> taper(HEEL_TIP, HEEL_ALTERNATE_FROM, HEEL_PICK_UP);
+        }
+    }
+
+    private void flap(HeelTurn turn) {
+        if (value(HEEL_FLAP_ROWS) % 2 != 0) {
+            findings.add(Check.FLAP_ROWS, HEEL_FLAP_ROWS, Multiples.of(2), value(HEEL_FLAP_ROWS));
+        }
+        if (design.direction() == Direction.TOE_UP) {
+            centre(HEEL_CENTRE);
+            double joined = 2 * value(HEEL_GUSSET_INCREASES);
+            if (value(HEEL_FLAP_ROWS) != joined) {
+                findings.add(Check.GUSSET_LEFT, HEEL_FLAP_ROWS, Notation.number(joined), value(HEEL_FLAP_ROWS));
+            }
+            return;
+        }
+        switch (turn) {
+            case ROUND -> {
+                double widestOffset = Math.floor(value(HEEL_STITCHES) / 2) - 3;
+                if (value(HEEL_TURN_OFFSET) > widestOffset) {
+                    findings.add(Check.TURN_NARROW, HEEL_TURN_OFFSET, Findings.range(0, widestOffset),
+                            value(HEEL_TURN_OFFSET));
                 }
             }
+            case SQUARE -> centre(HEEL_CENTRE);
+        }
+        worn();
+    }
+
+    /** A flap's gusset is the widest place of the sock; worn, it should hardly stretch over the heel. */
+    private void worn() {
+        double stretch = value(HEEL_CIRCUMFERENCE) * value(GAUGE_STITCHES) / (100 * value(HEEL_AFTER_PICK_UP));
+        if (stretch > WORN_STRETCH) {
+            findings.add(Check.GUSSET_TIGHT, HEEL_AFTER_PICK_UP, Notation.number(WORN_STRETCH),
+                    Math.rint(stretch * 100) / 100);
         }
     }
 
@@ -117,16 +203,21 @@ final class PartChecks {
         if (has(LEG_ROUNDS) && value(LEG_ROUNDS) < 0) {
             findings.add(Check.LEG_SHORT, LEG_ROUNDS, "0", value(LEG_ROUNDS));
         }
+        switch (design.leg()) {
+            case StraightLeg straight -> { }
+            case CalfLeg calf -> {
+                if (value(LEG_INCREASES) > value(LEG_INCREASE_OVER)) {
+                    findings.add(Check.CALF_STEEP, LEG_INCREASE_OVER, Notation.number(value(LEG_INCREASES)),
+                            value(LEG_INCREASE_OVER));
+                }
+            }
+        }
     }
 
     private void cuff() {
-        switch (design.cuff()) {
-            case RibCuff rib -> {
-                double stitches = value(CUFF_STITCHES);
-                if (stitches % rib.repeat() != 0) {
-                    findings.add(Check.CUFF_REPEAT, CUFF_STITCHES, Multiples.of(rib.repeat()), stitches);
-                }
-            }
+        double repeat = design.cuff().repeat();
+        if (value(CUFF_STITCHES) % repeat != 0) {
+            findings.add(Check.CUFF_REPEAT, CUFF_STITCHES, Multiples.of(design.cuff().repeat()), value(CUFF_STITCHES));
         }
     }
 }

@@ -33,6 +33,16 @@ public enum Check {
     HEEL_TOO_WIDE("heel.too-wide", ERROR),
     /** The heel is outside the usual share of the foot's stitches. */
     HEEL_SHARE("heel.share-unusual", WARNING),
+    /** A flap has an odd number of rows. */
+    FLAP_ROWS("heel.flap-rows-odd", ERROR),
+    /** The flap does not take in just the stitches of the gusset. */
+    GUSSET_LEFT("heel.gusset-left", ERROR),
+    /** A round turn begins too far from the middle to have stitches to turn on. */
+    TURN_NARROW("heel.turn-narrow", ERROR),
+    /** The gusset is too narrow to be worn comfortably over the heel. */
+    GUSSET_TIGHT("heel.gusset-tight", WARNING),
+    /** More calf increases than rounds to work them in. */
+    CALF_STEEP("leg.calf-too-steep", ERROR),
     /** Fewer rounds than a foot needs between toe and heel. */
     FOOT_SHORT("foot.rounds-too-few", ERROR),
     /** Instep and sole differ by more than the usual two stitches. */

@@ -16,15 +16,18 @@ final class EvenSpread {
     }
 
     /**
-     * The adjusting round from one count to another; the two differ.
+     * The adjusting round from one count to another; none where they are the same.
      *
-     * @throws Whole.NotKnittable when more than every second stitch would have to go
+     * @throws Whole.NotKnittable when more than every second stitch would have to go, or come beside more than every one
      */
     static void adjust(Needle needle, int to) {
         int from = needle.stitches();
         boolean grows = to > from;
         int changes = Math.abs(to - from);
-        if (!grows && from < 2 * changes) {
+        if (changes == 0) {
+            return;
+        }
+        if (from < (grows ? changes : 2 * changes)) {
             throw new Whole.NotKnittable();
         }
         needle.unnumbered(grows ? RoundKind.INCREASE : RoundKind.DECREASE, steps(from, changes, grows));

@@ -12,6 +12,7 @@ final class Needle {
     private final List<Round> rounds = new ArrayList<>();
     private int stitches;
     private int number;
+    private int openYarnOvers;
 
     /** A needle with {@code stitches} loops on it, left by the part before. */
     Needle(int stitches) {
@@ -52,10 +53,27 @@ final class Needle {
         add(++number, RoundKind.ROW, steps);
     }
 
+    /** A flat row of a heel turn. */
+    void turn(List<Step> steps) {
+        add(++number, RoundKind.TURN, steps);
+    }
+
+    /** Takes held stitches back to the needle. */
+    void join(int held) {
+        stitches += held;
+    }
+
     private void add(int ownNumber, RoundKind kind, List<Step> steps) {
         stitches += steps.stream().mapToInt(step -> step.leaves() - step.takes()).sum();
-        int open = steps.stream().mapToInt(Step::openYarnOvers).sum();
-        rounds.add(new Round(ownNumber, kind, steps, stitches, open));
+        // a flat row leaves the yarn-overs of its turns where they are; a round works every loop
+        int left = kind == RoundKind.ROW ? openYarnOvers - closedBy(steps) : 0;
+        openYarnOvers = left + steps.stream().mapToInt(Step::openYarnOvers).sum();
+        rounds.add(new Round(ownNumber, kind, steps, stitches, openYarnOvers));
+    }
+
+    /** In a row that has yarn-overs on its needle, working stitches together closes them. */
+    private static int closedBy(List<Step> steps) {
+        return steps.stream().mapToInt(step -> step.takes() - step.leaves()).filter(fewer -> fewer > 0).sum();
     }
 
     /** The steps that are worked at least once: a section can be too short for the plain stitches of its rule. */

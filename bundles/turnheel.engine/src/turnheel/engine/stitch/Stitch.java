@@ -5,7 +5,7 @@ package turnheel.engine.stitch;
  * counts: published abbreviation lists, as gathered in the reference vocabulary.
  */
 public enum Stitch {
-    KNIT(1, 1), PURL(1, 1),
+    KNIT(1, 1), PURL(1, 1), SLIP(1, 1),
     /** Knitted twisted; on a yarn-over of the round before it closes the hole. */
     KNIT_THROUGH_BACK(1, 1),
     /** Adds a loop that stays open until it is worked in the next round. */
@@ -14,9 +14,19 @@ public enum Stitch {
     /** Leans right. */
     KNIT_TWO_TOGETHER(2, 1),
     /** Leans left. */
-    SLIP_SLIP_KNIT(2, 1), CAST_ON(0, 1), BIND_OFF(1, 0),
+    SLIP_SLIP_KNIT(2, 1), PURL_TWO_TOGETHER(2, 1), KNIT_THREE_TOGETHER(3, 1), PURL_THREE_TOGETHER(3, 1),
+    PICK_UP_AND_KNIT(0, 1),
+    /** A loop that a provisional cast-on held, knitted when the cast-on comes out. */
+    FREED_LOOP(0, 1), CAST_ON(0, 1), PROVISIONAL_CAST_ON(0, 1), BIND_OFF(1, 0),
+    /** A live stitch sewn to the wrong side, so that a hem is closed. */
+    SEW_DOWN(1, 0),
+    /** A stitch knitted together with the loop of the cast-on behind it, so that a hem is closed. */
+    KNIT_WITH_EDGE(1, 1),
     /** Joins one stitch of each of two needles so that no seam shows. */
-    GRAFT(2, 0), DRAW_CLOSED(1, 0), WRAP_AND_TURN(0, 0), TURN(0, 0), KNIT_WITH_WRAPS(1, 1), PURL_WITH_WRAPS(1, 1);
+    GRAFT(2, 0), DRAW_CLOSED(1, 0), TURN(0, 0), WRAP_AND_TURN(0, 0), KNIT_WITH_WRAPS(1, 1), PURL_WITH_WRAPS(1, 1),
+    TWIN_AND_TURN(0, 0), KNIT_TWIN(1, 1), PURL_TWIN(1, 1),
+    /** The first stitch after a turn, slipped and pulled so that both its legs lie on the needle. */
+    DOUBLE_STITCH(1, 1), KNIT_DOUBLE(1, 1), PURL_DOUBLE(1, 1);
 
     private final int takes;
     private final int leaves;

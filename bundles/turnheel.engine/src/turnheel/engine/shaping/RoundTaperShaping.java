@@ -14,33 +14,30 @@ import static turnheel.engine.stitch.Stitch.YARN_OVER;
 
 import java.util.List;
 
-import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Increase;
-import turnheel.engine.design.RoundToe;
-import turnheel.engine.grading.GradedSize;
 import turnheel.engine.stitch.Step;
 
-/** A round toe, round by round: domain § 3. */
-final class RoundToeShaping {
+/** A spiral of shaping lines, round by round: a round toe, or the cap of an afterthought heel. Domain § 3. */
+final class RoundTaperShaping {
 
     /** So few stitches are drawn closed with the yarn's end; more are grafted. */
     private static final int MOST_DRAWN_CLOSED = 8;
 
-    private final RoundToe toe;
+    private final Increase increase;
     private final int lines;
     private final int castOn;
     private final int everyRound;
     private final int alternate;
     private final int plainBetween;
 
-    RoundToeShaping(RoundToe toe, GradedSize size) {
-        Whole whole = new Whole(size);
-        this.toe = toe;
-        this.lines = whole.count(Catalogue.TOE_POINTS);
-        this.castOn = whole.count(Catalogue.TOE_CAST_ON);
-        this.everyRound = whole.count(Catalogue.TOE_EVERY_ROUND);
-        this.alternate = whole.count(Catalogue.TOE_ALTERNATE);
-        this.plainBetween = whole.count(Catalogue.TOE_PLAIN_BETWEEN);
+    /** @throws Whole.NotKnittable when the tip does not divide into the lines */
+    RoundTaperShaping(Increase increase, int lines, int castOn, int everyRound, int alternate, int plainBetween) {
+        this.increase = increase;
+        this.lines = lines;
+        this.castOn = castOn;
+        this.everyRound = everyRound;
+        this.alternate = alternate;
+        this.plainBetween = plainBetween;
         Whole.share(castOn, lines);
     }
 
@@ -48,13 +45,13 @@ final class RoundToeShaping {
         Needle needle = new Needle(0);
         ClosedCastOn.begin(needle, castOn);
         for (int i = 0; i < everyRound; i++) {
-            increase(needle, i > 0);
+            widen(needle, i > 0);
         }
         if (everyRound > 0) {
             close(needle);
         }
         for (int i = 0; i < alternate; i++) {
-            increase(needle, false);
+            widen(needle, false);
             close(needle);
             needle.plain(plainBetween - 1);
         }
@@ -62,9 +59,9 @@ final class RoundToeShaping {
     }
 
     /** @param overOpen whether the round before left open yarn-overs, which this one closes after its new ones */
-    private void increase(Needle needle, boolean overOpen) {
+    private void widen(Needle needle, boolean overOpen) {
         int section = needle.stitches() / lines;
-        List<Step> steps = switch (toe.increase()) {
+        List<Step> steps = switch (increase) {
             case YARN_OVER -> overOpen ? steps(work(YARN_OVER), work(KNIT_THROUGH_BACK), work(KNIT, section - 1))
                     : steps(work(YARN_OVER), work(KNIT, section));
             case MAKE_ONE -> steps(work(MAKE_ONE_LEFT), work(KNIT, section));
@@ -75,7 +72,7 @@ final class RoundToeShaping {
     }
 
     private void close(Needle needle) {
-        if (toe.increase() == Increase.YARN_OVER) {
+        if (increase == Increase.YARN_OVER) {
             int section = needle.stitches() / lines;
             needle.round(RoundKind.PLAIN,
                     new Step.Repeat(steps(work(KNIT_THROUGH_BACK), work(KNIT, section - 1)), lines));
@@ -84,9 +81,9 @@ final class RoundToeShaping {
         }
     }
 
-    List<Round> cuffDown(int foot) {
-        Needle needle = new Needle(foot);
-        Whole.share(foot, lines);
+    /** Narrows what is on the needle to the tip and closes it. */
+    void narrow(Needle needle) {
+        Whole.share(needle.stitches(), lines);
         for (int i = 0; i < alternate; i++) {
             decrease(needle);
             needle.plain(plainBetween);
@@ -99,7 +96,6 @@ final class RoundToeShaping {
         } else {
             needle.unnumbered(RoundKind.GRAFT, steps(work(GRAFT, Whole.share(castOn, 2))));
         }
-        return needle.rounds();
     }
 
     private void decrease(Needle needle) {

@@ -17,31 +17,28 @@ import static turnheel.engine.stitch.Stitch.YARN_OVER;
 
 import java.util.List;
 
-import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Increase;
-import turnheel.engine.design.WedgeToe;
-import turnheel.engine.grading.GradedSize;
 import turnheel.engine.stitch.Step;
 import turnheel.engine.stitch.Stitch;
 
-/** A wedge toe, round by round, from the side of the foot: domain § 3. */
-final class WedgeToeShaping {
+/** Two side lines, round by round, from the side of the foot: a wedge toe, or the cap of an afterthought heel. */
+final class WedgeTaperShaping {
 
     private static final int SIDES = 2;
     /** A side as narrow as this is drawn up, not grafted. */
     private static final int NARROWEST_GRAFT = 6;
 
-    private final WedgeToe toe;
+    private final Increase increase;
     private final int tip;
     private final int everyRound;
     private final int alternate;
 
-    WedgeToeShaping(WedgeToe toe, GradedSize size) {
-        Whole whole = new Whole(size);
-        this.toe = toe;
-        this.tip = whole.count(Catalogue.TOE_TIP);
-        this.everyRound = whole.count(Catalogue.TOE_EVERY_ROUND);
-        this.alternate = whole.count(Catalogue.TOE_ALTERNATE);
+    /** @throws Whole.NotKnittable when the tip has no halves */
+    WedgeTaperShaping(Increase increase, int tip, int everyRound, int alternate) {
+        this.increase = increase;
+        this.tip = tip;
+        this.everyRound = everyRound;
+        this.alternate = alternate;
         Whole.share(tip, SIDES);
     }
 
@@ -49,22 +46,22 @@ final class WedgeToeShaping {
         Needle needle = new Needle(0);
         ClosedCastOn.begin(needle, tip);
         for (int i = 0; i < everyRound; i++) {
-            increase(needle, i > 0);
+            widen(needle, i > 0);
         }
         if (everyRound > 0) {
             close(needle);
         }
         for (int i = 0; i < alternate; i++) {
-            increase(needle, false);
+            widen(needle, false);
             close(needle);
         }
         return needle.rounds();
     }
 
     /** @param overOpen whether the round before left open yarn-overs, which this one closes inside its new ones */
-    private void increase(Needle needle, boolean overOpen) {
+    private void widen(Needle needle, boolean overOpen) {
         int side = needle.stitches() / SIDES;
-        List<Step> steps = switch (toe.increase()) {
+        List<Step> steps = switch (increase) {
             case YARN_OVER -> overOpen
                     ? steps(work(KNIT), work(YARN_OVER), work(KNIT_THROUGH_BACK), work(KNIT, side - 4),
                             work(KNIT_THROUGH_BACK), work(YARN_OVER), work(KNIT))
@@ -77,12 +74,12 @@ final class WedgeToeShaping {
         needle.round(RoundKind.INCREASE, new Step.Repeat(steps, SIDES));
     }
 
-    private static List<Step> edged(Stitch first, int side, Stitch last) {
+    static List<Step> edged(Stitch first, int side, Stitch last) {
         return steps(work(KNIT), work(first), work(KNIT, side - 2), work(last), work(KNIT));
     }
 
     private void close(Needle needle) {
-        if (toe.increase() == Increase.YARN_OVER) {
+        if (increase == Increase.YARN_OVER) {
             int side = needle.stitches() / SIDES;
             needle.round(RoundKind.PLAIN, new Step.Repeat(steps(work(KNIT), work(KNIT_THROUGH_BACK),
                     work(KNIT, side - 4), work(KNIT_THROUGH_BACK), work(KNIT)), SIDES));
@@ -91,9 +88,9 @@ final class WedgeToeShaping {
         }
     }
 
-    List<Round> cuffDown(int foot) {
-        Needle needle = new Needle(foot);
-        Whole.share(foot, SIDES);
+    /** Narrows what is on the needle to the tip and closes it. */
+    void narrow(Needle needle) {
+        Whole.share(needle.stitches(), SIDES);
         for (int i = 0; i < alternate; i++) {
             decrease(needle);
             needle.plain(1);
@@ -101,14 +98,18 @@ final class WedgeToeShaping {
         for (int i = 0; i < everyRound; i++) {
             decrease(needle);
         }
-        int side = tip / SIDES;
+        closeTip(needle);
+    }
+
+    /** Grafts side to side, or draws a tip closed that is too narrow for it. */
+    static void closeTip(Needle needle) {
+        int side = Whole.share(needle.stitches(), SIDES);
         needle.unnumbered(RoundKind.GRAFT,
-                side < NARROWEST_GRAFT ? steps(work(DRAW_CLOSED, tip)) : steps(work(GRAFT, side)));
-        return needle.rounds();
+                side < NARROWEST_GRAFT ? steps(work(DRAW_CLOSED, needle.stitches())) : steps(work(GRAFT, side)));
     }
 
     /** Lines lean towards each other: ssk after the side, k2tog before it. */
-    private static void decrease(Needle needle) {
+    static void decrease(Needle needle) {
         int side = needle.stitches() / SIDES;
         needle.round(RoundKind.DECREASE, new Step.Repeat(steps(work(KNIT), work(SLIP_SLIP_KNIT), work(KNIT, side - 6),
                 work(KNIT_TWO_TOGETHER), work(KNIT)), SIDES));
