@@ -20,6 +20,7 @@ public sealed interface Reason {
             case Given given -> List.of();
             case Derived derived -> List.copyOf(derived.basisValues().keySet());
             case Chosen chosen -> chosen.keys();
+            case Fitted fitted -> fitted.keys();
             case Overridden overridden -> List.of();
         };
     }
@@ -52,6 +53,19 @@ public sealed interface Reason {
     record Chosen(double ideal, double fewest, double most, List<Need> needs, List<Key> keys) implements Reason {
         public Chosen {
             needs = List.copyOf(needs);
+            keys = List.copyOf(keys);
+        }
+    }
+
+    /**
+     * Of several values the one that brings the part nearest to its usual depth.
+     *
+     * @param ideal rounds that the part would have if it could have any number
+     * @param reached rounds that this value gives
+     * @param keys what the ideal was made from
+     */
+    record Fitted(double ideal, double reached, List<Key> keys) implements Reason {
+        public Fitted {
             keys = List.copyOf(keys);
         }
     }

@@ -37,11 +37,17 @@ final class SizeSheet {
         return undefined;
     }
 
-    /** Sets what the count solver picked; an override of the same number stays above it. */
-    void choose(Parameter parameter, int value, Reason.Chosen reason) {
+    /** Sets what was picked by comparison; an override of the same number stays above it. */
+    void choose(Parameter parameter, int value, Reason reason) {
         Cell chosen = new Cell(parameter, value, Source.CHOSEN, reason);
         Quantity override = size.overrides().get(parameter.key());
         cells.put(parameter.key(), Optional.of(override == null ? chosen : overridden(parameter, override, Optional.of(chosen))));
+    }
+
+    /** What the designer set for this size, if anything. */
+    OptionalDouble override(Parameter parameter) {
+        Quantity override = size.overrides().get(parameter.key());
+        return override == null ? OptionalDouble.empty() : OptionalDouble.of(override.inside());
     }
 
     OptionalDouble value(Parameter parameter) {

@@ -61,6 +61,8 @@ public record Why(Cell cell, String size, List<String> lines, List<Key> basis, L
                         Notation.number(chosen.most())));
                 chosen.needs().forEach(need -> lines.add("• " + NeedWords.of(need)));
             }
+            case Reason.Fitted fitted -> lines.add(NeedWords.format("why.fitted", Notation.number(fitted.ideal()),
+                    Notation.number(fitted.reached())));
             case Reason.Overridden(var quantity, var instead) -> {
                 lines.add(NeedWords.format("why.overridden", quantity));
                 instead.ifPresent(ruled -> {
