@@ -6,33 +6,15 @@ import java.util.Locale;
 import java.util.function.Supplier;
 
 import turnheel.engine.design.Catalogue;
-import turnheel.engine.design.Cuff;
 import turnheel.engine.design.Design;
-import turnheel.engine.design.Heel;
-import turnheel.engine.design.Leg;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.design.Quantity;
-import turnheel.engine.design.RibCuff;
-import turnheel.engine.design.RoundToe;
-import turnheel.engine.design.ShortRowHeel;
 import turnheel.engine.design.Size;
-import turnheel.engine.design.StraightLeg;
-import turnheel.engine.design.Toe;
-import turnheel.engine.design.WedgeToe;
 import turnheel.engine.term.Key;
-import turnheel.model.pattern.CuffElement;
 import turnheel.model.pattern.EntryElement;
-import turnheel.model.pattern.HeelElement;
-import turnheel.model.pattern.LegElement;
 import turnheel.model.pattern.Pattern;
 import turnheel.model.pattern.PatternFactory;
-import turnheel.model.pattern.RibCuffElement;
-import turnheel.model.pattern.RoundToeElement;
-import turnheel.model.pattern.ShortRowHeelElement;
 import turnheel.model.pattern.SizeElement;
-import turnheel.model.pattern.StraightLegElement;
-import turnheel.model.pattern.ToeElement;
-import turnheel.model.pattern.WedgeToeElement;
 
 /**
  * New documents, and the edits that more than one place makes. In an editor, run them inside of a recording command, so
@@ -53,59 +35,13 @@ public final class Documents {
         pattern.setDirection(design.direction());
         pattern.setStitchGauge(design.stitchGauge());
         pattern.setRoundGauge(design.roundGauge());
-        pattern.setToe(toe(design.toe()));
-        pattern.setHeel(heel(design.heel()));
-        pattern.setLeg(leg(design.leg()));
-        pattern.setCuff(cuff(design.cuff()));
+        pattern.setToe(PartElements.toe(design.toe()));
+        pattern.setHeel(PartElements.heel(design.heel()));
+        pattern.setLeg(PartElements.leg(design.leg()));
+        pattern.setCuff(PartElements.cuff(design.cuff()));
+        design.stitchPatterns().forEach(stitches -> pattern.getStitchPatterns().add(PartElements.stitchPattern(stitches)));
         design.sizes().forEach(size -> pattern.getSizes().add(size(size)));
         return pattern;
-    }
-
-    private static ToeElement toe(Toe toe) {
-        return switch (toe) {
-            case RoundToe round -> {
-                RoundToeElement element = FACTORY.createRoundToeElement();
-                element.setLines(round.lines());
-                element.setIncrease(round.increase());
-                yield element;
-            }
-            case WedgeToe wedge -> {
-                WedgeToeElement element = FACTORY.createWedgeToeElement();
-                element.setIncrease(wedge.increase());
-                yield element;
-            }
-        };
-    }
-
-    private static HeelElement heel(Heel heel) {
-        return switch (heel) {
-            case ShortRowHeel shortRow -> {
-                ShortRowHeelElement element = FACTORY.createShortRowHeelElement();
-                element.setTurn(shortRow.turn());
-                yield element;
-            }
-        };
-    }
-
-    private static LegElement leg(Leg leg) {
-        return switch (leg) {
-            case StraightLeg straight -> {
-                StraightLegElement element = FACTORY.createStraightLegElement();
-                element.setLength(straight.length());
-                yield element;
-            }
-        };
-    }
-
-    private static CuffElement cuff(Cuff cuff) {
-        return switch (cuff) {
-            case RibCuff rib -> {
-                RibCuffElement element = FACTORY.createRibCuffElement();
-                element.setKnit(rib.knit());
-                element.setPurl(rib.purl());
-                yield element;
-            }
-        };
     }
 
     private static SizeElement size(Size size) {

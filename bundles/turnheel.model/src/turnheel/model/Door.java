@@ -13,32 +13,50 @@ import org.eclipse.emf.common.util.TreeIterator;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
+import turnheel.engine.design.AfterthoughtHeel;
+import turnheel.engine.design.AsymmetricToe;
+import turnheel.engine.design.CalfLeg;
 import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Cuff;
 import turnheel.engine.design.Design;
+import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.Heel;
+import turnheel.engine.design.HemCuff;
 import turnheel.engine.design.Leg;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.Role;
+import turnheel.engine.design.RolledCuff;
 import turnheel.engine.design.RoundToe;
 import turnheel.engine.design.ShortRowHeel;
+import turnheel.engine.design.ShortRowToe;
 import turnheel.engine.design.Size;
+import turnheel.engine.design.StarToe;
+import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.StraightLeg;
 import turnheel.engine.design.Toe;
 import turnheel.engine.design.WedgeToe;
 import turnheel.engine.term.Key;
 import turnheel.model.DocumentProblem.Kind;
+import turnheel.model.pattern.AfterthoughtHeelElement;
+import turnheel.model.pattern.AsymmetricToeElement;
+import turnheel.model.pattern.CalfLegElement;
 import turnheel.model.pattern.CuffElement;
 import turnheel.model.pattern.EntryElement;
+import turnheel.model.pattern.FlapHeelElement;
 import turnheel.model.pattern.HeelElement;
+import turnheel.model.pattern.HemCuffElement;
 import turnheel.model.pattern.LegElement;
 import turnheel.model.pattern.Pattern;
 import turnheel.model.pattern.PatternPackage;
 import turnheel.model.pattern.RibCuffElement;
+import turnheel.model.pattern.RolledCuffElement;
 import turnheel.model.pattern.RoundToeElement;
 import turnheel.model.pattern.ShortRowHeelElement;
+import turnheel.model.pattern.ShortRowToeElement;
 import turnheel.model.pattern.SizeElement;
+import turnheel.model.pattern.StarToeElement;
+import turnheel.model.pattern.StitchPatternElement;
 import turnheel.model.pattern.StraightLegElement;
 import turnheel.model.pattern.ToeElement;
 import turnheel.model.pattern.WedgeToeElement;
@@ -73,13 +91,16 @@ public final class Door {
         Optional<Heel> heel = accepted(pattern.getHeel(), () -> heel(pattern.getHeel()));
         Optional<Leg> leg = accepted(pattern.getLeg(), () -> leg(pattern.getLeg()));
         Optional<Cuff> cuff = accepted(pattern.getCuff(), () -> cuff(pattern.getCuff()));
+        List<StitchPattern> stitchPatterns = pattern.getStitchPatterns().stream()
+                .flatMap(element -> accepted(element, () -> stitchPattern(element)).stream()).toList();
         List<Size> sizes = sizes(pattern.getSizes());
         if (!problems.isEmpty()) {
             return Optional.empty();
         }
         String title = pattern.getTitle() == null ? "" : pattern.getTitle();
         return accepted(pattern, () -> new Design(title, pattern.getDirection(), pattern.getStitchGauge(),
-                pattern.getRoundGauge(), toe.orElseThrow(), heel.orElseThrow(), leg.orElseThrow(), cuff.orElseThrow(), sizes));
+                pattern.getRoundGauge(), toe.orElseThrow(), heel.orElseThrow(), leg.orElseThrow(), cuff.orElseThrow(),
+                stitchPatterns, sizes));
     }
 
     // Generated interfaces cannot be sealed: each "default" is met by a test that sends every class of the .ecore through.
@@ -88,6 +109,9 @@ public final class Door {
         return switch (element) {
             case RoundToeElement round -> new RoundToe(round.getLines(), round.getIncrease());
             case WedgeToeElement wedge -> new WedgeToe(wedge.getIncrease());
+            case StarToeElement star -> new StarToe(star.getIncrease());
+            case ShortRowToeElement shortRow -> new ShortRowToe(shortRow.getTurn());
+            case AsymmetricToeElement asymmetric -> new AsymmetricToe(asymmetric.getIncrease());
             default -> throw unknown(element);
         };
     }
@@ -95,22 +119,32 @@ public final class Door {
     private static Heel heel(HeelElement element) {
         return switch (element) {
             case ShortRowHeelElement shortRow -> new ShortRowHeel(shortRow.getTurn());
+            case FlapHeelElement flap -> new FlapHeel(flap.getTurn(), flap.getFlapLength());
+            case AfterthoughtHeelElement afterthought -> new AfterthoughtHeel(afterthought.getCap());
             default -> throw unknown(element);
         };
     }
 
     private static Leg leg(LegElement element) {
         return switch (element) {
-            case StraightLegElement straight -> new StraightLeg(straight.getLength());
+            case StraightLegElement straight -> new StraightLeg(straight.getLength(), straight.getCount());
+            case CalfLegElement calf -> new CalfLeg(calf.getLength(), calf.getCount());
             default -> throw unknown(element);
         };
     }
 
     private static Cuff cuff(CuffElement element) {
         return switch (element) {
-            case RibCuffElement rib -> new RibCuff(rib.getKnit(), rib.getPurl());
+            case RibCuffElement rib -> new RibCuff(rib.getKnit(), rib.getPurl(), rib.isMayAdjust());
+            case HemCuffElement hem -> new HemCuff();
+            case RolledCuffElement rolled -> new RolledCuff();
             default -> throw unknown(element);
         };
+    }
+
+    private static StitchPattern stitchPattern(StitchPatternElement element) {
+        return new StitchPattern(element.getZone(), element.getRepeat(), element.getEdge(), element.getRows(),
+                element.getFit(), element.getFewestFiller());
     }
 
     private static IllegalStateException unknown(EObject element) {

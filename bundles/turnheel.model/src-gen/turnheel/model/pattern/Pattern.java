@@ -34,6 +34,7 @@ import turnheel.engine.design.Gauge;
  *   <li>{@link turnheel.model.pattern.Pattern#getHeel <em>Heel</em>}</li>
  *   <li>{@link turnheel.model.pattern.Pattern#getLeg <em>Leg</em>}</li>
  *   <li>{@link turnheel.model.pattern.Pattern#getCuff <em>Cuff</em>}</li>
+ *   <li>{@link turnheel.model.pattern.Pattern#getStitchPatterns <em>Stitch Patterns</em>}</li>
  *   <li>{@link turnheel.model.pattern.Pattern#getSizes <em>Sizes</em>}</li>
  * </ul>
  *
@@ -278,6 +279,17 @@ public interface Pattern extends EObject {
 	 * @generated
 	 */
 	void setCuff(CuffElement value);
+
+	/**
+	 * Returns the value of the '<em><b>Stitch Patterns</b></em>' containment reference list.
+	 * The list contents are of type {@link turnheel.model.pattern.StitchPatternElement}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Stitch Patterns</em>' containment reference list.
+	 * @see turnheel.model.pattern.PatternPackage#getPattern_StitchPatterns()
+	 * @generated
+	 */
+	EList<StitchPatternElement> getStitchPatterns();
 
 	/**
 	 * Returns the value of the '<em><b>Sizes</b></em>' containment reference list.

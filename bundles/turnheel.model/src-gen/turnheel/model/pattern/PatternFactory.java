@@ -50,6 +50,33 @@ public interface PatternFactory extends EFactory {
 	WedgeToeElement createWedgeToeElement();
 
 	/**
+	 * Returns a new object of class '<em>Star Toe Element</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Star Toe Element</em>'.
+	 * @generated
+	 */
+	StarToeElement createStarToeElement();
+
+	/**
+	 * Returns a new object of class '<em>Short Row Toe Element</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Short Row Toe Element</em>'.
+	 * @generated
+	 */
+	ShortRowToeElement createShortRowToeElement();
+
+	/**
+	 * Returns a new object of class '<em>Asymmetric Toe Element</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Asymmetric Toe Element</em>'.
+	 * @generated
+	 */
+	AsymmetricToeElement createAsymmetricToeElement();
+
+	/**
 	 * Returns a new object of class '<em>Short Row Heel Element</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -57,6 +84,24 @@ public interface PatternFactory extends EFactory {
 	 * @generated
 	 */
 	ShortRowHeelElement createShortRowHeelElement();
+
+	/**
+	 * Returns a new object of class '<em>Flap Heel Element</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Flap Heel Element</em>'.
+	 * @generated
+	 */
+	FlapHeelElement createFlapHeelElement();
+
+	/**
+	 * Returns a new object of class '<em>Afterthought Heel Element</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Afterthought Heel Element</em>'.
+	 * @generated
+	 */
+	AfterthoughtHeelElement createAfterthoughtHeelElement();
 
 	/**
 	 * Returns a new object of class '<em>Straight Leg Element</em>'.
@@ -68,6 +113,15 @@ public interface PatternFactory extends EFactory {
 	StraightLegElement createStraightLegElement();
 
 	/**
+	 * Returns a new object of class '<em>Calf Leg Element</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Calf Leg Element</em>'.
+	 * @generated
+	 */
+	CalfLegElement createCalfLegElement();
+
+	/**
 	 * Returns a new object of class '<em>Rib Cuff Element</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -75,6 +129,33 @@ public interface PatternFactory extends EFactory {
 	 * @generated
 	 */
 	RibCuffElement createRibCuffElement();
+
+	/**
+	 * Returns a new object of class '<em>Hem Cuff Element</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Hem Cuff Element</em>'.
+	 * @generated
+	 */
+	HemCuffElement createHemCuffElement();
+
+	/**
+	 * Returns a new object of class '<em>Rolled Cuff Element</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Rolled Cuff Element</em>'.
+	 * @generated
+	 */
+	RolledCuffElement createRolledCuffElement();
+
+	/**
+	 * Returns a new object of class '<em>Stitch Pattern Element</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Stitch Pattern Element</em>'.
+	 * @generated
+	 */
+	StitchPatternElement createStitchPatternElement();
 
 	/**
 	 * Returns a new object of class '<em>Size Element</em>'.

@@ -166,13 +166,22 @@ public interface PatternPackage extends EPackage {
 	int PATTERN__CUFF = 10;
 
 	/**
+	 * The feature id for the '<em><b>Stitch Patterns</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PATTERN__STITCH_PATTERNS = 11;
+
+	/**
 	 * The feature id for the '<em><b>Sizes</b></em>' containment reference list.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PATTERN__SIZES = 11;
+	int PATTERN__SIZES = 12;
 
 	/**
 	 * The number of structural features of the '<em>Pattern</em>' class.
@@ -181,7 +190,7 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PATTERN_FEATURE_COUNT = 12;
+	int PATTERN_FEATURE_COUNT = 13;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.ToeElementImpl <em>Toe Element</em>}' class.
@@ -268,6 +277,90 @@ public interface PatternPackage extends EPackage {
 	int WEDGE_TOE_ELEMENT_FEATURE_COUNT = TOE_ELEMENT_FEATURE_COUNT + 1;
 
 	/**
+	 * The meta object id for the '{@link turnheel.model.pattern.impl.StarToeElementImpl <em>Star Toe Element</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.model.pattern.impl.StarToeElementImpl
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getStarToeElement()
+	 * @generated
+	 */
+	int STAR_TOE_ELEMENT = 4;
+
+	/**
+	 * The feature id for the '<em><b>Increase</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STAR_TOE_ELEMENT__INCREASE = TOE_ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The number of structural features of the '<em>Star Toe Element</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STAR_TOE_ELEMENT_FEATURE_COUNT = TOE_ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The meta object id for the '{@link turnheel.model.pattern.impl.ShortRowToeElementImpl <em>Short Row Toe Element</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.model.pattern.impl.ShortRowToeElementImpl
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getShortRowToeElement()
+	 * @generated
+	 */
+	int SHORT_ROW_TOE_ELEMENT = 5;
+
+	/**
+	 * The feature id for the '<em><b>Turn</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SHORT_ROW_TOE_ELEMENT__TURN = TOE_ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The number of structural features of the '<em>Short Row Toe Element</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SHORT_ROW_TOE_ELEMENT_FEATURE_COUNT = TOE_ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The meta object id for the '{@link turnheel.model.pattern.impl.AsymmetricToeElementImpl <em>Asymmetric Toe Element</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.model.pattern.impl.AsymmetricToeElementImpl
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getAsymmetricToeElement()
+	 * @generated
+	 */
+	int ASYMMETRIC_TOE_ELEMENT = 6;
+
+	/**
+	 * The feature id for the '<em><b>Increase</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ASYMMETRIC_TOE_ELEMENT__INCREASE = TOE_ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The number of structural features of the '<em>Asymmetric Toe Element</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ASYMMETRIC_TOE_ELEMENT_FEATURE_COUNT = TOE_ELEMENT_FEATURE_COUNT + 1;
+
+	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.HeelElementImpl <em>Heel Element</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -275,7 +368,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getHeelElement()
 	 * @generated
 	 */
-	int HEEL_ELEMENT = 4;
+	int HEEL_ELEMENT = 7;
 
 	/**
 	 * The number of structural features of the '<em>Heel Element</em>' class.
@@ -294,7 +387,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getShortRowHeelElement()
 	 * @generated
 	 */
-	int SHORT_ROW_HEEL_ELEMENT = 5;
+	int SHORT_ROW_HEEL_ELEMENT = 8;
 
 	/**
 	 * The feature id for the '<em><b>Turn</b></em>' attribute.
@@ -315,6 +408,71 @@ public interface PatternPackage extends EPackage {
 	int SHORT_ROW_HEEL_ELEMENT_FEATURE_COUNT = HEEL_ELEMENT_FEATURE_COUNT + 1;
 
 	/**
+	 * The meta object id for the '{@link turnheel.model.pattern.impl.FlapHeelElementImpl <em>Flap Heel Element</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.model.pattern.impl.FlapHeelElementImpl
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapHeelElement()
+	 * @generated
+	 */
+	int FLAP_HEEL_ELEMENT = 9;
+
+	/**
+	 * The feature id for the '<em><b>Turn</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FLAP_HEEL_ELEMENT__TURN = HEEL_ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Flap Length</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FLAP_HEEL_ELEMENT__FLAP_LENGTH = HEEL_ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The number of structural features of the '<em>Flap Heel Element</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FLAP_HEEL_ELEMENT_FEATURE_COUNT = HEEL_ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The meta object id for the '{@link turnheel.model.pattern.impl.AfterthoughtHeelElementImpl <em>Afterthought Heel Element</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.model.pattern.impl.AfterthoughtHeelElementImpl
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getAfterthoughtHeelElement()
+	 * @generated
+	 */
+	int AFTERTHOUGHT_HEEL_ELEMENT = 10;
+
+	/**
+	 * The feature id for the '<em><b>Cap</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AFTERTHOUGHT_HEEL_ELEMENT__CAP = HEEL_ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The number of structural features of the '<em>Afterthought Heel Element</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AFTERTHOUGHT_HEEL_ELEMENT_FEATURE_COUNT = HEEL_ELEMENT_FEATURE_COUNT + 1;
+
+	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.LegElementImpl <em>Leg Element</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -322,7 +480,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLegElement()
 	 * @generated
 	 */
-	int LEG_ELEMENT = 6;
+	int LEG_ELEMENT = 11;
 
 	/**
 	 * The number of structural features of the '<em>Leg Element</em>' class.
@@ -341,7 +499,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getStraightLegElement()
 	 * @generated
 	 */
-	int STRAIGHT_LEG_ELEMENT = 7;
+	int STRAIGHT_LEG_ELEMENT = 12;
 
 	/**
 	 * The feature id for the '<em><b>Length</b></em>' attribute.
@@ -353,13 +511,59 @@ public interface PatternPackage extends EPackage {
 	int STRAIGHT_LEG_ELEMENT__LENGTH = LEG_ELEMENT_FEATURE_COUNT + 0;
 
 	/**
+	 * The feature id for the '<em><b>Count</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STRAIGHT_LEG_ELEMENT__COUNT = LEG_ELEMENT_FEATURE_COUNT + 1;
+
+	/**
 	 * The number of structural features of the '<em>Straight Leg Element</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int STRAIGHT_LEG_ELEMENT_FEATURE_COUNT = LEG_ELEMENT_FEATURE_COUNT + 1;
+	int STRAIGHT_LEG_ELEMENT_FEATURE_COUNT = LEG_ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The meta object id for the '{@link turnheel.model.pattern.impl.CalfLegElementImpl <em>Calf Leg Element</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.model.pattern.impl.CalfLegElementImpl
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getCalfLegElement()
+	 * @generated
+	 */
+	int CALF_LEG_ELEMENT = 13;
+
+	/**
+	 * The feature id for the '<em><b>Length</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CALF_LEG_ELEMENT__LENGTH = LEG_ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Count</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CALF_LEG_ELEMENT__COUNT = LEG_ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The number of structural features of the '<em>Calf Leg Element</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CALF_LEG_ELEMENT_FEATURE_COUNT = LEG_ELEMENT_FEATURE_COUNT + 2;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.CuffElementImpl <em>Cuff Element</em>}' class.
@@ -369,7 +573,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getCuffElement()
 	 * @generated
 	 */
-	int CUFF_ELEMENT = 8;
+	int CUFF_ELEMENT = 14;
 
 	/**
 	 * The number of structural features of the '<em>Cuff Element</em>' class.
@@ -388,7 +592,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getRibCuffElement()
 	 * @generated
 	 */
-	int RIB_CUFF_ELEMENT = 9;
+	int RIB_CUFF_ELEMENT = 15;
 
 	/**
 	 * The feature id for the '<em><b>Knit</b></em>' attribute.
@@ -409,13 +613,133 @@ public interface PatternPackage extends EPackage {
 	int RIB_CUFF_ELEMENT__PURL = CUFF_ELEMENT_FEATURE_COUNT + 1;
 
 	/**
+	 * The feature id for the '<em><b>May Adjust</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RIB_CUFF_ELEMENT__MAY_ADJUST = CUFF_ELEMENT_FEATURE_COUNT + 2;
+
+	/**
 	 * The number of structural features of the '<em>Rib Cuff Element</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int RIB_CUFF_ELEMENT_FEATURE_COUNT = CUFF_ELEMENT_FEATURE_COUNT + 2;
+	int RIB_CUFF_ELEMENT_FEATURE_COUNT = CUFF_ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The meta object id for the '{@link turnheel.model.pattern.impl.HemCuffElementImpl <em>Hem Cuff Element</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.model.pattern.impl.HemCuffElementImpl
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getHemCuffElement()
+	 * @generated
+	 */
+	int HEM_CUFF_ELEMENT = 16;
+
+	/**
+	 * The number of structural features of the '<em>Hem Cuff Element</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int HEM_CUFF_ELEMENT_FEATURE_COUNT = CUFF_ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link turnheel.model.pattern.impl.RolledCuffElementImpl <em>Rolled Cuff Element</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.model.pattern.impl.RolledCuffElementImpl
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getRolledCuffElement()
+	 * @generated
+	 */
+	int ROLLED_CUFF_ELEMENT = 17;
+
+	/**
+	 * The number of structural features of the '<em>Rolled Cuff Element</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROLLED_CUFF_ELEMENT_FEATURE_COUNT = CUFF_ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link turnheel.model.pattern.impl.StitchPatternElementImpl <em>Stitch Pattern Element</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.model.pattern.impl.StitchPatternElementImpl
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getStitchPatternElement()
+	 * @generated
+	 */
+	int STITCH_PATTERN_ELEMENT = 18;
+
+	/**
+	 * The feature id for the '<em><b>Zone</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STITCH_PATTERN_ELEMENT__ZONE = 0;
+
+	/**
+	 * The feature id for the '<em><b>Repeat</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STITCH_PATTERN_ELEMENT__REPEAT = 1;
+
+	/**
+	 * The feature id for the '<em><b>Edge</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STITCH_PATTERN_ELEMENT__EDGE = 2;
+
+	/**
+	 * The feature id for the '<em><b>Rows</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STITCH_PATTERN_ELEMENT__ROWS = 3;
+
+	/**
+	 * The feature id for the '<em><b>Fit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STITCH_PATTERN_ELEMENT__FIT = 4;
+
+	/**
+	 * The feature id for the '<em><b>Fewest Filler</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STITCH_PATTERN_ELEMENT__FEWEST_FILLER = 5;
+
+	/**
+	 * The number of structural features of the '<em>Stitch Pattern Element</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STITCH_PATTERN_ELEMENT_FEATURE_COUNT = 6;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.SizeElementImpl <em>Size Element</em>}' class.
@@ -425,7 +749,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSizeElement()
 	 * @generated
 	 */
-	int SIZE_ELEMENT = 10;
+	int SIZE_ELEMENT = 19;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -480,7 +804,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getEntryElement()
 	 * @generated
 	 */
-	int ENTRY_ELEMENT = 11;
+	int ENTRY_ELEMENT = 20;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -517,7 +841,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getInputElement()
 	 * @generated
 	 */
-	int INPUT_ELEMENT = 12;
+	int INPUT_ELEMENT = 21;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -554,7 +878,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getOverrideElement()
 	 * @generated
 	 */
-	int OVERRIDE_ELEMENT = 13;
+	int OVERRIDE_ELEMENT = 22;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -591,7 +915,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getDirection()
 	 * @generated
 	 */
-	int DIRECTION = 14;
+	int DIRECTION = 23;
 
 	/**
 	 * The meta object id for the '<em>Increase</em>' data type.
@@ -601,7 +925,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getIncrease()
 	 * @generated
 	 */
-	int INCREASE = 15;
+	int INCREASE = 24;
 
 	/**
 	 * The meta object id for the '<em>Turn Method</em>' data type.
@@ -611,7 +935,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getTurnMethod()
 	 * @generated
 	 */
-	int TURN_METHOD = 16;
+	int TURN_METHOD = 25;
 
 	/**
 	 * The meta object id for the '<em>Sock Length</em>' data type.
@@ -621,7 +945,67 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSockLength()
 	 * @generated
 	 */
-	int SOCK_LENGTH = 17;
+	int SOCK_LENGTH = 26;
+
+	/**
+	 * The meta object id for the '<em>Heel Turn</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.HeelTurn
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getHeelTurn()
+	 * @generated
+	 */
+	int HEEL_TURN = 27;
+
+	/**
+	 * The meta object id for the '<em>Cap</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.AfterthoughtHeel.Cap
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getCap()
+	 * @generated
+	 */
+	int CAP = 28;
+
+	/**
+	 * The meta object id for the '<em>Leg Count</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.LegCount
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLegCount()
+	 * @generated
+	 */
+	int LEG_COUNT = 29;
+
+	/**
+	 * The meta object id for the '<em>Zone</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.StitchPattern.Zone
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getZone()
+	 * @generated
+	 */
+	int ZONE = 30;
+
+	/**
+	 * The meta object id for the '<em>Fit</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.StitchPattern.Fit
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFit()
+	 * @generated
+	 */
+	int FIT = 31;
+
+	/**
+	 * The meta object id for the '<em>Flap Length</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.FlapLength
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapLength()
+	 * @generated
+	 */
+	int FLAP_LENGTH = 32;
 
 	/**
 	 * The meta object id for the '<em>Gauge</em>' data type.
@@ -631,7 +1015,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getGauge()
 	 * @generated
 	 */
-	int GAUGE = 18;
+	int GAUGE = 33;
 
 	/**
 	 * The meta object id for the '<em>Quantity</em>' data type.
@@ -641,7 +1025,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getQuantity()
 	 * @generated
 	 */
-	int QUANTITY = 19;
+	int QUANTITY = 34;
 
 	/**
 	 * The meta object id for the '<em>Key</em>' data type.
@@ -651,7 +1035,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getKey()
 	 * @generated
 	 */
-	int KEY = 20;
+	int KEY = 35;
 
 
 	/**
@@ -786,6 +1170,17 @@ public interface PatternPackage extends EPackage {
 	EReference getPattern_Cuff();
 
 	/**
+	 * Returns the meta object for the containment reference list '{@link turnheel.model.pattern.Pattern#getStitchPatterns <em>Stitch Patterns</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Stitch Patterns</em>'.
+	 * @see turnheel.model.pattern.Pattern#getStitchPatterns()
+	 * @see #getPattern()
+	 * @generated
+	 */
+	EReference getPattern_StitchPatterns();
+
+	/**
 	 * Returns the meta object for the containment reference list '{@link turnheel.model.pattern.Pattern#getSizes <em>Sizes</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -860,6 +1255,69 @@ public interface PatternPackage extends EPackage {
 	EAttribute getWedgeToeElement_Increase();
 
 	/**
+	 * Returns the meta object for class '{@link turnheel.model.pattern.StarToeElement <em>Star Toe Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Star Toe Element</em>'.
+	 * @see turnheel.model.pattern.StarToeElement
+	 * @generated
+	 */
+	EClass getStarToeElement();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.StarToeElement#getIncrease <em>Increase</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Increase</em>'.
+	 * @see turnheel.model.pattern.StarToeElement#getIncrease()
+	 * @see #getStarToeElement()
+	 * @generated
+	 */
+	EAttribute getStarToeElement_Increase();
+
+	/**
+	 * Returns the meta object for class '{@link turnheel.model.pattern.ShortRowToeElement <em>Short Row Toe Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Short Row Toe Element</em>'.
+	 * @see turnheel.model.pattern.ShortRowToeElement
+	 * @generated
+	 */
+	EClass getShortRowToeElement();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.ShortRowToeElement#getTurn <em>Turn</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Turn</em>'.
+	 * @see turnheel.model.pattern.ShortRowToeElement#getTurn()
+	 * @see #getShortRowToeElement()
+	 * @generated
+	 */
+	EAttribute getShortRowToeElement_Turn();
+
+	/**
+	 * Returns the meta object for class '{@link turnheel.model.pattern.AsymmetricToeElement <em>Asymmetric Toe Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Asymmetric Toe Element</em>'.
+	 * @see turnheel.model.pattern.AsymmetricToeElement
+	 * @generated
+	 */
+	EClass getAsymmetricToeElement();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.AsymmetricToeElement#getIncrease <em>Increase</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Increase</em>'.
+	 * @see turnheel.model.pattern.AsymmetricToeElement#getIncrease()
+	 * @see #getAsymmetricToeElement()
+	 * @generated
+	 */
+	EAttribute getAsymmetricToeElement_Increase();
+
+	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.HeelElement <em>Heel Element</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -891,6 +1349,59 @@ public interface PatternPackage extends EPackage {
 	EAttribute getShortRowHeelElement_Turn();
 
 	/**
+	 * Returns the meta object for class '{@link turnheel.model.pattern.FlapHeelElement <em>Flap Heel Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Flap Heel Element</em>'.
+	 * @see turnheel.model.pattern.FlapHeelElement
+	 * @generated
+	 */
+	EClass getFlapHeelElement();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.FlapHeelElement#getTurn <em>Turn</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Turn</em>'.
+	 * @see turnheel.model.pattern.FlapHeelElement#getTurn()
+	 * @see #getFlapHeelElement()
+	 * @generated
+	 */
+	EAttribute getFlapHeelElement_Turn();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.FlapHeelElement#getFlapLength <em>Flap Length</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Flap Length</em>'.
+	 * @see turnheel.model.pattern.FlapHeelElement#getFlapLength()
+	 * @see #getFlapHeelElement()
+	 * @generated
+	 */
+	EAttribute getFlapHeelElement_FlapLength();
+
+	/**
+	 * Returns the meta object for class '{@link turnheel.model.pattern.AfterthoughtHeelElement <em>Afterthought Heel Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Afterthought Heel Element</em>'.
+	 * @see turnheel.model.pattern.AfterthoughtHeelElement
+	 * @generated
+	 */
+	EClass getAfterthoughtHeelElement();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.AfterthoughtHeelElement#getCap <em>Cap</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cap</em>'.
+	 * @see turnheel.model.pattern.AfterthoughtHeelElement#getCap()
+	 * @see #getAfterthoughtHeelElement()
+	 * @generated
+	 */
+	EAttribute getAfterthoughtHeelElement_Cap();
+
+	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.LegElement <em>Leg Element</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -920,6 +1431,49 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getStraightLegElement_Length();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.StraightLegElement#getCount <em>Count</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Count</em>'.
+	 * @see turnheel.model.pattern.StraightLegElement#getCount()
+	 * @see #getStraightLegElement()
+	 * @generated
+	 */
+	EAttribute getStraightLegElement_Count();
+
+	/**
+	 * Returns the meta object for class '{@link turnheel.model.pattern.CalfLegElement <em>Calf Leg Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Calf Leg Element</em>'.
+	 * @see turnheel.model.pattern.CalfLegElement
+	 * @generated
+	 */
+	EClass getCalfLegElement();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.CalfLegElement#getLength <em>Length</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Length</em>'.
+	 * @see turnheel.model.pattern.CalfLegElement#getLength()
+	 * @see #getCalfLegElement()
+	 * @generated
+	 */
+	EAttribute getCalfLegElement_Length();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.CalfLegElement#getCount <em>Count</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Count</em>'.
+	 * @see turnheel.model.pattern.CalfLegElement#getCount()
+	 * @see #getCalfLegElement()
+	 * @generated
+	 */
+	EAttribute getCalfLegElement_Count();
 
 	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.CuffElement <em>Cuff Element</em>}'.
@@ -962,6 +1516,113 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getRibCuffElement_Purl();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.RibCuffElement#isMayAdjust <em>May Adjust</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>May Adjust</em>'.
+	 * @see turnheel.model.pattern.RibCuffElement#isMayAdjust()
+	 * @see #getRibCuffElement()
+	 * @generated
+	 */
+	EAttribute getRibCuffElement_MayAdjust();
+
+	/**
+	 * Returns the meta object for class '{@link turnheel.model.pattern.HemCuffElement <em>Hem Cuff Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Hem Cuff Element</em>'.
+	 * @see turnheel.model.pattern.HemCuffElement
+	 * @generated
+	 */
+	EClass getHemCuffElement();
+
+	/**
+	 * Returns the meta object for class '{@link turnheel.model.pattern.RolledCuffElement <em>Rolled Cuff Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Rolled Cuff Element</em>'.
+	 * @see turnheel.model.pattern.RolledCuffElement
+	 * @generated
+	 */
+	EClass getRolledCuffElement();
+
+	/**
+	 * Returns the meta object for class '{@link turnheel.model.pattern.StitchPatternElement <em>Stitch Pattern Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Stitch Pattern Element</em>'.
+	 * @see turnheel.model.pattern.StitchPatternElement
+	 * @generated
+	 */
+	EClass getStitchPatternElement();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.StitchPatternElement#getZone <em>Zone</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Zone</em>'.
+	 * @see turnheel.model.pattern.StitchPatternElement#getZone()
+	 * @see #getStitchPatternElement()
+	 * @generated
+	 */
+	EAttribute getStitchPatternElement_Zone();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.StitchPatternElement#getRepeat <em>Repeat</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Repeat</em>'.
+	 * @see turnheel.model.pattern.StitchPatternElement#getRepeat()
+	 * @see #getStitchPatternElement()
+	 * @generated
+	 */
+	EAttribute getStitchPatternElement_Repeat();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.StitchPatternElement#getEdge <em>Edge</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Edge</em>'.
+	 * @see turnheel.model.pattern.StitchPatternElement#getEdge()
+	 * @see #getStitchPatternElement()
+	 * @generated
+	 */
+	EAttribute getStitchPatternElement_Edge();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.StitchPatternElement#getRows <em>Rows</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Rows</em>'.
+	 * @see turnheel.model.pattern.StitchPatternElement#getRows()
+	 * @see #getStitchPatternElement()
+	 * @generated
+	 */
+	EAttribute getStitchPatternElement_Rows();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.StitchPatternElement#getFit <em>Fit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Fit</em>'.
+	 * @see turnheel.model.pattern.StitchPatternElement#getFit()
+	 * @see #getStitchPatternElement()
+	 * @generated
+	 */
+	EAttribute getStitchPatternElement_Fit();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.StitchPatternElement#getFewestFiller <em>Fewest Filler</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Fewest Filler</em>'.
+	 * @see turnheel.model.pattern.StitchPatternElement#getFewestFiller()
+	 * @see #getStitchPatternElement()
+	 * @generated
+	 */
+	EAttribute getStitchPatternElement_FewestFiller();
 
 	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.SizeElement <em>Size Element</em>}'.
@@ -1108,6 +1769,66 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EDataType getSockLength();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.HeelTurn <em>Heel Turn</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Heel Turn</em>'.
+	 * @see turnheel.engine.design.HeelTurn
+	 * @generated
+	 */
+	EDataType getHeelTurn();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.AfterthoughtHeel.Cap <em>Cap</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Cap</em>'.
+	 * @see turnheel.engine.design.AfterthoughtHeel.Cap
+	 * @generated
+	 */
+	EDataType getCap();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.LegCount <em>Leg Count</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Leg Count</em>'.
+	 * @see turnheel.engine.design.LegCount
+	 * @generated
+	 */
+	EDataType getLegCount();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.StitchPattern.Zone <em>Zone</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Zone</em>'.
+	 * @see turnheel.engine.design.StitchPattern.Zone
+	 * @generated
+	 */
+	EDataType getZone();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.StitchPattern.Fit <em>Fit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Fit</em>'.
+	 * @see turnheel.engine.design.StitchPattern.Fit
+	 * @generated
+	 */
+	EDataType getFit();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.FlapLength <em>Flap Length</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Flap Length</em>'.
+	 * @see turnheel.engine.design.FlapLength
+	 * @generated
+	 */
+	EDataType getFlapLength();
 
 	/**
 	 * Returns the meta object for data type '{@link turnheel.engine.design.Gauge <em>Gauge</em>}'.
@@ -1260,6 +1981,14 @@ public interface PatternPackage extends EPackage {
 		EReference PATTERN__CUFF = eINSTANCE.getPattern_Cuff();
 
 		/**
+		 * The meta object literal for the '<em><b>Stitch Patterns</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PATTERN__STITCH_PATTERNS = eINSTANCE.getPattern_StitchPatterns();
+
+		/**
 		 * The meta object literal for the '<em><b>Sizes</b></em>' containment reference list feature.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -1322,6 +2051,60 @@ public interface PatternPackage extends EPackage {
 		EAttribute WEDGE_TOE_ELEMENT__INCREASE = eINSTANCE.getWedgeToeElement_Increase();
 
 		/**
+		 * The meta object literal for the '{@link turnheel.model.pattern.impl.StarToeElementImpl <em>Star Toe Element</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.model.pattern.impl.StarToeElementImpl
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getStarToeElement()
+		 * @generated
+		 */
+		EClass STAR_TOE_ELEMENT = eINSTANCE.getStarToeElement();
+
+		/**
+		 * The meta object literal for the '<em><b>Increase</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STAR_TOE_ELEMENT__INCREASE = eINSTANCE.getStarToeElement_Increase();
+
+		/**
+		 * The meta object literal for the '{@link turnheel.model.pattern.impl.ShortRowToeElementImpl <em>Short Row Toe Element</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.model.pattern.impl.ShortRowToeElementImpl
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getShortRowToeElement()
+		 * @generated
+		 */
+		EClass SHORT_ROW_TOE_ELEMENT = eINSTANCE.getShortRowToeElement();
+
+		/**
+		 * The meta object literal for the '<em><b>Turn</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SHORT_ROW_TOE_ELEMENT__TURN = eINSTANCE.getShortRowToeElement_Turn();
+
+		/**
+		 * The meta object literal for the '{@link turnheel.model.pattern.impl.AsymmetricToeElementImpl <em>Asymmetric Toe Element</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.model.pattern.impl.AsymmetricToeElementImpl
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getAsymmetricToeElement()
+		 * @generated
+		 */
+		EClass ASYMMETRIC_TOE_ELEMENT = eINSTANCE.getAsymmetricToeElement();
+
+		/**
+		 * The meta object literal for the '<em><b>Increase</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ASYMMETRIC_TOE_ELEMENT__INCREASE = eINSTANCE.getAsymmetricToeElement_Increase();
+
+		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.HeelElementImpl <em>Heel Element</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -1350,6 +2133,50 @@ public interface PatternPackage extends EPackage {
 		EAttribute SHORT_ROW_HEEL_ELEMENT__TURN = eINSTANCE.getShortRowHeelElement_Turn();
 
 		/**
+		 * The meta object literal for the '{@link turnheel.model.pattern.impl.FlapHeelElementImpl <em>Flap Heel Element</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.model.pattern.impl.FlapHeelElementImpl
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapHeelElement()
+		 * @generated
+		 */
+		EClass FLAP_HEEL_ELEMENT = eINSTANCE.getFlapHeelElement();
+
+		/**
+		 * The meta object literal for the '<em><b>Turn</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FLAP_HEEL_ELEMENT__TURN = eINSTANCE.getFlapHeelElement_Turn();
+
+		/**
+		 * The meta object literal for the '<em><b>Flap Length</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FLAP_HEEL_ELEMENT__FLAP_LENGTH = eINSTANCE.getFlapHeelElement_FlapLength();
+
+		/**
+		 * The meta object literal for the '{@link turnheel.model.pattern.impl.AfterthoughtHeelElementImpl <em>Afterthought Heel Element</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.model.pattern.impl.AfterthoughtHeelElementImpl
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getAfterthoughtHeelElement()
+		 * @generated
+		 */
+		EClass AFTERTHOUGHT_HEEL_ELEMENT = eINSTANCE.getAfterthoughtHeelElement();
+
+		/**
+		 * The meta object literal for the '<em><b>Cap</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute AFTERTHOUGHT_HEEL_ELEMENT__CAP = eINSTANCE.getAfterthoughtHeelElement_Cap();
+
+		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.LegElementImpl <em>Leg Element</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -1376,6 +2203,40 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute STRAIGHT_LEG_ELEMENT__LENGTH = eINSTANCE.getStraightLegElement_Length();
+
+		/**
+		 * The meta object literal for the '<em><b>Count</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STRAIGHT_LEG_ELEMENT__COUNT = eINSTANCE.getStraightLegElement_Count();
+
+		/**
+		 * The meta object literal for the '{@link turnheel.model.pattern.impl.CalfLegElementImpl <em>Calf Leg Element</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.model.pattern.impl.CalfLegElementImpl
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getCalfLegElement()
+		 * @generated
+		 */
+		EClass CALF_LEG_ELEMENT = eINSTANCE.getCalfLegElement();
+
+		/**
+		 * The meta object literal for the '<em><b>Length</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CALF_LEG_ELEMENT__LENGTH = eINSTANCE.getCalfLegElement_Length();
+
+		/**
+		 * The meta object literal for the '<em><b>Count</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CALF_LEG_ELEMENT__COUNT = eINSTANCE.getCalfLegElement_Count();
 
 		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.CuffElementImpl <em>Cuff Element</em>}' class.
@@ -1412,6 +2273,92 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute RIB_CUFF_ELEMENT__PURL = eINSTANCE.getRibCuffElement_Purl();
+
+		/**
+		 * The meta object literal for the '<em><b>May Adjust</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RIB_CUFF_ELEMENT__MAY_ADJUST = eINSTANCE.getRibCuffElement_MayAdjust();
+
+		/**
+		 * The meta object literal for the '{@link turnheel.model.pattern.impl.HemCuffElementImpl <em>Hem Cuff Element</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.model.pattern.impl.HemCuffElementImpl
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getHemCuffElement()
+		 * @generated
+		 */
+		EClass HEM_CUFF_ELEMENT = eINSTANCE.getHemCuffElement();
+
+		/**
+		 * The meta object literal for the '{@link turnheel.model.pattern.impl.RolledCuffElementImpl <em>Rolled Cuff Element</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.model.pattern.impl.RolledCuffElementImpl
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getRolledCuffElement()
+		 * @generated
+		 */
+		EClass ROLLED_CUFF_ELEMENT = eINSTANCE.getRolledCuffElement();
+
+		/**
+		 * The meta object literal for the '{@link turnheel.model.pattern.impl.StitchPatternElementImpl <em>Stitch Pattern Element</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.model.pattern.impl.StitchPatternElementImpl
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getStitchPatternElement()
+		 * @generated
+		 */
+		EClass STITCH_PATTERN_ELEMENT = eINSTANCE.getStitchPatternElement();
+
+		/**
+		 * The meta object literal for the '<em><b>Zone</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STITCH_PATTERN_ELEMENT__ZONE = eINSTANCE.getStitchPatternElement_Zone();
+
+		/**
+		 * The meta object literal for the '<em><b>Repeat</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STITCH_PATTERN_ELEMENT__REPEAT = eINSTANCE.getStitchPatternElement_Repeat();
+
+		/**
+		 * The meta object literal for the '<em><b>Edge</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STITCH_PATTERN_ELEMENT__EDGE = eINSTANCE.getStitchPatternElement_Edge();
+
+		/**
+		 * The meta object literal for the '<em><b>Rows</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STITCH_PATTERN_ELEMENT__ROWS = eINSTANCE.getStitchPatternElement_Rows();
+
+		/**
+		 * The meta object literal for the '<em><b>Fit</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STITCH_PATTERN_ELEMENT__FIT = eINSTANCE.getStitchPatternElement_Fit();
+
+		/**
+		 * The meta object literal for the '<em><b>Fewest Filler</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STITCH_PATTERN_ELEMENT__FEWEST_FILLER = eINSTANCE.getStitchPatternElement_FewestFiller();
 
 		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.SizeElementImpl <em>Size Element</em>}' class.
@@ -1540,6 +2487,66 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EDataType SOCK_LENGTH = eINSTANCE.getSockLength();
+
+		/**
+		 * The meta object literal for the '<em>Heel Turn</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.HeelTurn
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getHeelTurn()
+		 * @generated
+		 */
+		EDataType HEEL_TURN = eINSTANCE.getHeelTurn();
+
+		/**
+		 * The meta object literal for the '<em>Cap</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.AfterthoughtHeel.Cap
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getCap()
+		 * @generated
+		 */
+		EDataType CAP = eINSTANCE.getCap();
+
+		/**
+		 * The meta object literal for the '<em>Leg Count</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.LegCount
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLegCount()
+		 * @generated
+		 */
+		EDataType LEG_COUNT = eINSTANCE.getLegCount();
+
+		/**
+		 * The meta object literal for the '<em>Zone</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.StitchPattern.Zone
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getZone()
+		 * @generated
+		 */
+		EDataType ZONE = eINSTANCE.getZone();
+
+		/**
+		 * The meta object literal for the '<em>Fit</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.StitchPattern.Fit
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFit()
+		 * @generated
+		 */
+		EDataType FIT = eINSTANCE.getFit();
+
+		/**
+		 * The meta object literal for the '<em>Flap Length</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.FlapLength
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapLength()
+		 * @generated
+		 */
+		EDataType FLAP_LENGTH = eINSTANCE.getFlapLength();
 
 		/**
 		 * The meta object literal for the '<em>Gauge</em>' data type.

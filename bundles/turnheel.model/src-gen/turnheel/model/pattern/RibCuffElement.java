@@ -15,6 +15,7 @@ package turnheel.model.pattern;
  * <ul>
  *   <li>{@link turnheel.model.pattern.RibCuffElement#getKnit <em>Knit</em>}</li>
  *   <li>{@link turnheel.model.pattern.RibCuffElement#getPurl <em>Purl</em>}</li>
+ *   <li>{@link turnheel.model.pattern.RibCuffElement#isMayAdjust <em>May Adjust</em>}</li>
  * </ul>
  *
  * @see turnheel.model.pattern.PatternPackage#getRibCuffElement()
@@ -64,5 +65,27 @@ public interface RibCuffElement extends CuffElement {
 	 * @generated
 	 */
 	void setPurl(int value);
+
+	/**
+	 * Returns the value of the '<em><b>May Adjust</b></em>' attribute.
+	 * The default value is <code>"false"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>May Adjust</em>' attribute.
+	 * @see #setMayAdjust(boolean)
+	 * @see turnheel.model.pattern.PatternPackage#getRibCuffElement_MayAdjust()
+	 * @generated
+	 */
+	boolean isMayAdjust();
+
+	/**
+	 * Sets the value of the '{@link turnheel.model.pattern.RibCuffElement#isMayAdjust <em>May Adjust</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>May Adjust</em>' attribute.
+	 * @see #isMayAdjust()
+	 * @generated
+	 */
+	void setMayAdjust(boolean value);
 
 } // RibCuffElement

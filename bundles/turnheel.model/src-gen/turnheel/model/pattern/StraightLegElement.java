@@ -3,6 +3,7 @@
  */
 package turnheel.model.pattern;
 
+import turnheel.engine.design.LegCount;
 import turnheel.engine.design.SockLength;
 
 /**
@@ -15,6 +16,7 @@ import turnheel.engine.design.SockLength;
  * </p>
  * <ul>
  *   <li>{@link turnheel.model.pattern.StraightLegElement#getLength <em>Length</em>}</li>
+ *   <li>{@link turnheel.model.pattern.StraightLegElement#getCount <em>Count</em>}</li>
  * </ul>
  *
  * @see turnheel.model.pattern.PatternPackage#getStraightLegElement()
@@ -42,5 +44,27 @@ public interface StraightLegElement extends LegElement {
 	 * @generated
 	 */
 	void setLength(SockLength value);
+
+	/**
+	 * Returns the value of the '<em><b>Count</b></em>' attribute.
+	 * The default value is <code>"as-foot"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Count</em>' attribute.
+	 * @see #setCount(LegCount)
+	 * @see turnheel.model.pattern.PatternPackage#getStraightLegElement_Count()
+	 * @generated
+	 */
+	LegCount getCount();
+
+	/**
+	 * Sets the value of the '{@link turnheel.model.pattern.StraightLegElement#getCount <em>Count</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Count</em>' attribute.
+	 * @see #getCount()
+	 * @generated
+	 */
+	void setCount(LegCount value);
 
 } // StraightLegElement

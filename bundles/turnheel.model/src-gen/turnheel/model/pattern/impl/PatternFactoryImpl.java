@@ -12,11 +12,16 @@ import org.eclipse.emf.ecore.impl.EFactoryImpl;
 
 import org.eclipse.emf.ecore.plugin.EcorePlugin;
 
+import turnheel.engine.design.AfterthoughtHeel;
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.FlapLength;
 import turnheel.engine.design.Gauge;
+import turnheel.engine.design.HeelTurn;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.LegCount;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.SockLength;
+import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.TurnMethod;
 
 import turnheel.engine.term.Key;
@@ -70,9 +75,18 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 			case PatternPackage.PATTERN: return createPattern();
 			case PatternPackage.ROUND_TOE_ELEMENT: return createRoundToeElement();
 			case PatternPackage.WEDGE_TOE_ELEMENT: return createWedgeToeElement();
+			case PatternPackage.STAR_TOE_ELEMENT: return createStarToeElement();
+			case PatternPackage.SHORT_ROW_TOE_ELEMENT: return createShortRowToeElement();
+			case PatternPackage.ASYMMETRIC_TOE_ELEMENT: return createAsymmetricToeElement();
 			case PatternPackage.SHORT_ROW_HEEL_ELEMENT: return createShortRowHeelElement();
+			case PatternPackage.FLAP_HEEL_ELEMENT: return createFlapHeelElement();
+			case PatternPackage.AFTERTHOUGHT_HEEL_ELEMENT: return createAfterthoughtHeelElement();
 			case PatternPackage.STRAIGHT_LEG_ELEMENT: return createStraightLegElement();
+			case PatternPackage.CALF_LEG_ELEMENT: return createCalfLegElement();
 			case PatternPackage.RIB_CUFF_ELEMENT: return createRibCuffElement();
+			case PatternPackage.HEM_CUFF_ELEMENT: return createHemCuffElement();
+			case PatternPackage.ROLLED_CUFF_ELEMENT: return createRolledCuffElement();
+			case PatternPackage.STITCH_PATTERN_ELEMENT: return createStitchPatternElement();
 			case PatternPackage.SIZE_ELEMENT: return createSizeElement();
 			case PatternPackage.INPUT_ELEMENT: return createInputElement();
 			case PatternPackage.OVERRIDE_ELEMENT: return createOverrideElement();
@@ -97,6 +111,18 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 				return createTurnMethodFromString(eDataType, initialValue);
 			case PatternPackage.SOCK_LENGTH:
 				return createSockLengthFromString(eDataType, initialValue);
+			case PatternPackage.HEEL_TURN:
+				return createHeelTurnFromString(eDataType, initialValue);
+			case PatternPackage.CAP:
+				return createCapFromString(eDataType, initialValue);
+			case PatternPackage.LEG_COUNT:
+				return createLegCountFromString(eDataType, initialValue);
+			case PatternPackage.ZONE:
+				return createZoneFromString(eDataType, initialValue);
+			case PatternPackage.FIT:
+				return createFitFromString(eDataType, initialValue);
+			case PatternPackage.FLAP_LENGTH:
+				return createFlapLengthFromString(eDataType, initialValue);
 			case PatternPackage.GAUGE:
 				return createGaugeFromString(eDataType, initialValue);
 			case PatternPackage.QUANTITY:
@@ -124,6 +150,18 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 				return convertTurnMethodToString(eDataType, instanceValue);
 			case PatternPackage.SOCK_LENGTH:
 				return convertSockLengthToString(eDataType, instanceValue);
+			case PatternPackage.HEEL_TURN:
+				return convertHeelTurnToString(eDataType, instanceValue);
+			case PatternPackage.CAP:
+				return convertCapToString(eDataType, instanceValue);
+			case PatternPackage.LEG_COUNT:
+				return convertLegCountToString(eDataType, instanceValue);
+			case PatternPackage.ZONE:
+				return convertZoneToString(eDataType, instanceValue);
+			case PatternPackage.FIT:
+				return convertFitToString(eDataType, instanceValue);
+			case PatternPackage.FLAP_LENGTH:
+				return convertFlapLengthToString(eDataType, instanceValue);
 			case PatternPackage.GAUGE:
 				return convertGaugeToString(eDataType, instanceValue);
 			case PatternPackage.QUANTITY:
@@ -174,9 +212,64 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 	 * @generated
 	 */
 	@Override
+	public StarToeElement createStarToeElement() {
+		StarToeElementImpl starToeElement = new StarToeElementImpl();
+		return starToeElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public ShortRowToeElement createShortRowToeElement() {
+		ShortRowToeElementImpl shortRowToeElement = new ShortRowToeElementImpl();
+		return shortRowToeElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public AsymmetricToeElement createAsymmetricToeElement() {
+		AsymmetricToeElementImpl asymmetricToeElement = new AsymmetricToeElementImpl();
+		return asymmetricToeElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public ShortRowHeelElement createShortRowHeelElement() {
 		ShortRowHeelElementImpl shortRowHeelElement = new ShortRowHeelElementImpl();
 		return shortRowHeelElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public FlapHeelElement createFlapHeelElement() {
+		FlapHeelElementImpl flapHeelElement = new FlapHeelElementImpl();
+		return flapHeelElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public AfterthoughtHeelElement createAfterthoughtHeelElement() {
+		AfterthoughtHeelElementImpl afterthoughtHeelElement = new AfterthoughtHeelElementImpl();
+		return afterthoughtHeelElement;
 	}
 
 	/**
@@ -196,9 +289,53 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 	 * @generated
 	 */
 	@Override
+	public CalfLegElement createCalfLegElement() {
+		CalfLegElementImpl calfLegElement = new CalfLegElementImpl();
+		return calfLegElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public RibCuffElement createRibCuffElement() {
 		RibCuffElementImpl ribCuffElement = new RibCuffElementImpl();
 		return ribCuffElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public HemCuffElement createHemCuffElement() {
+		HemCuffElementImpl hemCuffElement = new HemCuffElementImpl();
+		return hemCuffElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public RolledCuffElement createRolledCuffElement() {
+		RolledCuffElementImpl rolledCuffElement = new RolledCuffElementImpl();
+		return rolledCuffElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public StitchPatternElement createStitchPatternElement() {
+		StitchPatternElementImpl stitchPatternElement = new StitchPatternElementImpl();
+		return stitchPatternElement;
 	}
 
 	/**
@@ -376,6 +513,222 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 	 */
 	public String convertSockLengthToString(EDataType eDataType, Object instanceValue) {
 		return convertSockLength((SockLength)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public HeelTurn createHeelTurn(final String it) {
+		return it == null ? null : turnheel.model.Literals.parse(HeelTurn.class, it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public HeelTurn createHeelTurnFromString(EDataType eDataType, String initialValue) {
+		return createHeelTurn(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertHeelTurn(final HeelTurn it) {
+		return it == null ? null : turnheel.model.Literals.text(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertHeelTurnToString(EDataType eDataType, Object instanceValue) {
+		return convertHeelTurn((HeelTurn)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public AfterthoughtHeel.Cap createCap(final String it) {
+		return it == null ? null : turnheel.model.Literals.parse(turnheel.engine.design.AfterthoughtHeel.Cap.class, it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public AfterthoughtHeel.Cap createCapFromString(EDataType eDataType, String initialValue) {
+		return createCap(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertCap(final AfterthoughtHeel.Cap it) {
+		return it == null ? null : turnheel.model.Literals.text(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertCapToString(EDataType eDataType, Object instanceValue) {
+		return convertCap((AfterthoughtHeel.Cap)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public LegCount createLegCount(final String it) {
+		return it == null ? null : turnheel.model.Literals.parse(LegCount.class, it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public LegCount createLegCountFromString(EDataType eDataType, String initialValue) {
+		return createLegCount(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertLegCount(final LegCount it) {
+		return it == null ? null : turnheel.model.Literals.text(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertLegCountToString(EDataType eDataType, Object instanceValue) {
+		return convertLegCount((LegCount)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public StitchPattern.Zone createZone(final String it) {
+		return it == null ? null : turnheel.model.Literals.parse(turnheel.engine.design.StitchPattern.Zone.class, it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public StitchPattern.Zone createZoneFromString(EDataType eDataType, String initialValue) {
+		return createZone(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertZone(final StitchPattern.Zone it) {
+		return it == null ? null : turnheel.model.Literals.text(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertZoneToString(EDataType eDataType, Object instanceValue) {
+		return convertZone((StitchPattern.Zone)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public StitchPattern.Fit createFit(final String it) {
+		return it == null ? null : turnheel.model.Literals.parse(turnheel.engine.design.StitchPattern.Fit.class, it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public StitchPattern.Fit createFitFromString(EDataType eDataType, String initialValue) {
+		return createFit(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertFit(final StitchPattern.Fit it) {
+		return it == null ? null : turnheel.model.Literals.text(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertFitToString(EDataType eDataType, Object instanceValue) {
+		return convertFit((StitchPattern.Fit)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public FlapLength createFlapLength(final String it) {
+		return it == null ? null : FlapLength.parse(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public FlapLength createFlapLengthFromString(EDataType eDataType, String initialValue) {
+		return createFlapLength(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertFlapLength(final FlapLength it) {
+		return it == null ? null : it.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertFlapLengthToString(EDataType eDataType, Object instanceValue) {
+		return convertFlapLength((FlapLength)instanceValue);
 	}
 
 	/**

@@ -28,6 +28,7 @@ import turnheel.model.pattern.LegElement;
 import turnheel.model.pattern.Pattern;
 import turnheel.model.pattern.PatternPackage;
 import turnheel.model.pattern.SizeElement;
+import turnheel.model.pattern.StitchPatternElement;
 import turnheel.model.pattern.ToeElement;
 
 /**
@@ -49,6 +50,7 @@ import turnheel.model.pattern.ToeElement;
  *   <li>{@link turnheel.model.pattern.impl.PatternImpl#getHeel <em>Heel</em>}</li>
  *   <li>{@link turnheel.model.pattern.impl.PatternImpl#getLeg <em>Leg</em>}</li>
  *   <li>{@link turnheel.model.pattern.impl.PatternImpl#getCuff <em>Cuff</em>}</li>
+ *   <li>{@link turnheel.model.pattern.impl.PatternImpl#getStitchPatterns <em>Stitch Patterns</em>}</li>
  *   <li>{@link turnheel.model.pattern.impl.PatternImpl#getSizes <em>Sizes</em>}</li>
  * </ul>
  *
@@ -234,6 +236,16 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 	 * @ordered
 	 */
 	protected CuffElement cuff;
+
+	/**
+	 * The cached value of the '{@link #getStitchPatterns() <em>Stitch Patterns</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getStitchPatterns()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<StitchPatternElement> stitchPatterns;
 
 	/**
 	 * The cached value of the '{@link #getSizes() <em>Sizes</em>}' containment reference list.
@@ -611,6 +623,19 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 	 * @generated
 	 */
 	@Override
+	public EList<StitchPatternElement> getStitchPatterns() {
+		if (stitchPatterns == null) {
+			stitchPatterns = new EObjectContainmentEList<StitchPatternElement>(StitchPatternElement.class, this, PatternPackage.PATTERN__STITCH_PATTERNS);
+		}
+		return stitchPatterns;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EList<SizeElement> getSizes() {
 		if (sizes == null) {
 			sizes = new EObjectContainmentEList<SizeElement>(SizeElement.class, this, PatternPackage.PATTERN__SIZES);
@@ -634,6 +659,8 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 				return basicSetLeg(null, msgs);
 			case PatternPackage.PATTERN__CUFF:
 				return basicSetCuff(null, msgs);
+			case PatternPackage.PATTERN__STITCH_PATTERNS:
+				return ((InternalEList<?>)getStitchPatterns()).basicRemove(otherEnd, msgs);
 			case PatternPackage.PATTERN__SIZES:
 				return ((InternalEList<?>)getSizes()).basicRemove(otherEnd, msgs);
 		}
@@ -670,6 +697,8 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 				return getLeg();
 			case PatternPackage.PATTERN__CUFF:
 				return getCuff();
+			case PatternPackage.PATTERN__STITCH_PATTERNS:
+				return getStitchPatterns();
 			case PatternPackage.PATTERN__SIZES:
 				return getSizes();
 		}
@@ -717,6 +746,10 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 				return;
 			case PatternPackage.PATTERN__CUFF:
 				setCuff((CuffElement)newValue);
+				return;
+			case PatternPackage.PATTERN__STITCH_PATTERNS:
+				getStitchPatterns().clear();
+				getStitchPatterns().addAll((Collection<? extends StitchPatternElement>)newValue);
 				return;
 			case PatternPackage.PATTERN__SIZES:
 				getSizes().clear();
@@ -767,6 +800,9 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 			case PatternPackage.PATTERN__CUFF:
 				setCuff((CuffElement)null);
 				return;
+			case PatternPackage.PATTERN__STITCH_PATTERNS:
+				getStitchPatterns().clear();
+				return;
 			case PatternPackage.PATTERN__SIZES:
 				getSizes().clear();
 				return;
@@ -804,6 +840,8 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 				return leg != null;
 			case PatternPackage.PATTERN__CUFF:
 				return cuff != null;
+			case PatternPackage.PATTERN__STITCH_PATTERNS:
+				return stitchPatterns != null && !stitchPatterns.isEmpty();
 			case PatternPackage.PATTERN__SIZES:
 				return sizes != null && !sizes.isEmpty();
 		}

@@ -11,18 +11,28 @@ import org.eclipse.emf.ecore.EReference;
 
 import org.eclipse.emf.ecore.impl.EPackageImpl;
 
+import turnheel.engine.design.AfterthoughtHeel;
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.FlapLength;
 import turnheel.engine.design.Gauge;
+import turnheel.engine.design.HeelTurn;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.LegCount;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.SockLength;
+import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.TurnMethod;
 
 import turnheel.engine.term.Key;
 
+import turnheel.model.pattern.AfterthoughtHeelElement;
+import turnheel.model.pattern.AsymmetricToeElement;
+import turnheel.model.pattern.CalfLegElement;
 import turnheel.model.pattern.CuffElement;
 import turnheel.model.pattern.EntryElement;
+import turnheel.model.pattern.FlapHeelElement;
 import turnheel.model.pattern.HeelElement;
+import turnheel.model.pattern.HemCuffElement;
 import turnheel.model.pattern.InputElement;
 import turnheel.model.pattern.LegElement;
 import turnheel.model.pattern.OverrideElement;
@@ -30,9 +40,13 @@ import turnheel.model.pattern.Pattern;
 import turnheel.model.pattern.PatternFactory;
 import turnheel.model.pattern.PatternPackage;
 import turnheel.model.pattern.RibCuffElement;
+import turnheel.model.pattern.RolledCuffElement;
 import turnheel.model.pattern.RoundToeElement;
 import turnheel.model.pattern.ShortRowHeelElement;
+import turnheel.model.pattern.ShortRowToeElement;
 import turnheel.model.pattern.SizeElement;
+import turnheel.model.pattern.StarToeElement;
+import turnheel.model.pattern.StitchPatternElement;
 import turnheel.model.pattern.StraightLegElement;
 import turnheel.model.pattern.ToeElement;
 import turnheel.model.pattern.WedgeToeElement;
@@ -77,6 +91,27 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	private EClass starToeElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass shortRowToeElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass asymmetricToeElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	private EClass heelElementEClass = null;
 
 	/**
@@ -85,6 +120,20 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	private EClass shortRowHeelElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass flapHeelElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass afterthoughtHeelElementEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -105,6 +154,13 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	private EClass calfLegElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	private EClass cuffElementEClass = null;
 
 	/**
@@ -113,6 +169,27 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	private EClass ribCuffElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass hemCuffElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass rolledCuffElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass stitchPatternElementEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -169,6 +246,48 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	private EDataType sockLengthEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType heelTurnEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType capEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType legCountEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType zoneEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType fitEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType flapLengthEDataType = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -377,8 +496,18 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getPattern_Sizes() {
+	public EReference getPattern_StitchPatterns() {
 		return (EReference)patternEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getPattern_Sizes() {
+		return (EReference)patternEClass.getEStructuralFeatures().get(12);
 	}
 
 	/**
@@ -447,6 +576,66 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
+	public EClass getStarToeElement() {
+		return starToeElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStarToeElement_Increase() {
+		return (EAttribute)starToeElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getShortRowToeElement() {
+		return shortRowToeElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getShortRowToeElement_Turn() {
+		return (EAttribute)shortRowToeElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getAsymmetricToeElement() {
+		return asymmetricToeElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAsymmetricToeElement_Increase() {
+		return (EAttribute)asymmetricToeElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getHeelElement() {
 		return heelElementEClass;
 	}
@@ -477,6 +666,56 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
+	public EClass getFlapHeelElement() {
+		return flapHeelElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFlapHeelElement_Turn() {
+		return (EAttribute)flapHeelElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFlapHeelElement_FlapLength() {
+		return (EAttribute)flapHeelElementEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getAfterthoughtHeelElement() {
+		return afterthoughtHeelElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAfterthoughtHeelElement_Cap() {
+		return (EAttribute)afterthoughtHeelElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getLegElement() {
 		return legElementEClass;
 	}
@@ -499,6 +738,46 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	@Override
 	public EAttribute getStraightLegElement_Length() {
 		return (EAttribute)straightLegElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStraightLegElement_Count() {
+		return (EAttribute)straightLegElementEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getCalfLegElement() {
+		return calfLegElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCalfLegElement_Length() {
+		return (EAttribute)calfLegElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCalfLegElement_Count() {
+		return (EAttribute)calfLegElementEClass.getEStructuralFeatures().get(1);
 	}
 
 	/**
@@ -539,6 +818,106 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	@Override
 	public EAttribute getRibCuffElement_Purl() {
 		return (EAttribute)ribCuffElementEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRibCuffElement_MayAdjust() {
+		return (EAttribute)ribCuffElementEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getHemCuffElement() {
+		return hemCuffElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getRolledCuffElement() {
+		return rolledCuffElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getStitchPatternElement() {
+		return stitchPatternElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStitchPatternElement_Zone() {
+		return (EAttribute)stitchPatternElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStitchPatternElement_Repeat() {
+		return (EAttribute)stitchPatternElementEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStitchPatternElement_Edge() {
+		return (EAttribute)stitchPatternElementEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStitchPatternElement_Rows() {
+		return (EAttribute)stitchPatternElementEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStitchPatternElement_Fit() {
+		return (EAttribute)stitchPatternElementEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStitchPatternElement_FewestFiller() {
+		return (EAttribute)stitchPatternElementEClass.getEStructuralFeatures().get(5);
 	}
 
 	/**
@@ -687,6 +1066,66 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
+	public EDataType getHeelTurn() {
+		return heelTurnEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getCap() {
+		return capEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getLegCount() {
+		return legCountEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getZone() {
+		return zoneEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getFit() {
+		return fitEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getFlapLength() {
+		return flapLengthEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EDataType getGauge() {
 		return gaugeEDataType;
 	}
@@ -752,6 +1191,7 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		createEReference(patternEClass, PATTERN__HEEL);
 		createEReference(patternEClass, PATTERN__LEG);
 		createEReference(patternEClass, PATTERN__CUFF);
+		createEReference(patternEClass, PATTERN__STITCH_PATTERNS);
 		createEReference(patternEClass, PATTERN__SIZES);
 
 		toeElementEClass = createEClass(TOE_ELEMENT);
@@ -763,21 +1203,55 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		wedgeToeElementEClass = createEClass(WEDGE_TOE_ELEMENT);
 		createEAttribute(wedgeToeElementEClass, WEDGE_TOE_ELEMENT__INCREASE);
 
+		starToeElementEClass = createEClass(STAR_TOE_ELEMENT);
+		createEAttribute(starToeElementEClass, STAR_TOE_ELEMENT__INCREASE);
+
+		shortRowToeElementEClass = createEClass(SHORT_ROW_TOE_ELEMENT);
+		createEAttribute(shortRowToeElementEClass, SHORT_ROW_TOE_ELEMENT__TURN);
+
+		asymmetricToeElementEClass = createEClass(ASYMMETRIC_TOE_ELEMENT);
+		createEAttribute(asymmetricToeElementEClass, ASYMMETRIC_TOE_ELEMENT__INCREASE);
+
 		heelElementEClass = createEClass(HEEL_ELEMENT);
 
 		shortRowHeelElementEClass = createEClass(SHORT_ROW_HEEL_ELEMENT);
 		createEAttribute(shortRowHeelElementEClass, SHORT_ROW_HEEL_ELEMENT__TURN);
 
+		flapHeelElementEClass = createEClass(FLAP_HEEL_ELEMENT);
+		createEAttribute(flapHeelElementEClass, FLAP_HEEL_ELEMENT__TURN);
+		createEAttribute(flapHeelElementEClass, FLAP_HEEL_ELEMENT__FLAP_LENGTH);
+
+		afterthoughtHeelElementEClass = createEClass(AFTERTHOUGHT_HEEL_ELEMENT);
+		createEAttribute(afterthoughtHeelElementEClass, AFTERTHOUGHT_HEEL_ELEMENT__CAP);
+
 		legElementEClass = createEClass(LEG_ELEMENT);
 
 		straightLegElementEClass = createEClass(STRAIGHT_LEG_ELEMENT);
 		createEAttribute(straightLegElementEClass, STRAIGHT_LEG_ELEMENT__LENGTH);
+		createEAttribute(straightLegElementEClass, STRAIGHT_LEG_ELEMENT__COUNT);
+
+		calfLegElementEClass = createEClass(CALF_LEG_ELEMENT);
+		createEAttribute(calfLegElementEClass, CALF_LEG_ELEMENT__LENGTH);
+		createEAttribute(calfLegElementEClass, CALF_LEG_ELEMENT__COUNT);
 
 		cuffElementEClass = createEClass(CUFF_ELEMENT);
 
 		ribCuffElementEClass = createEClass(RIB_CUFF_ELEMENT);
 		createEAttribute(ribCuffElementEClass, RIB_CUFF_ELEMENT__KNIT);
 		createEAttribute(ribCuffElementEClass, RIB_CUFF_ELEMENT__PURL);
+		createEAttribute(ribCuffElementEClass, RIB_CUFF_ELEMENT__MAY_ADJUST);
+
+		hemCuffElementEClass = createEClass(HEM_CUFF_ELEMENT);
+
+		rolledCuffElementEClass = createEClass(ROLLED_CUFF_ELEMENT);
+
+		stitchPatternElementEClass = createEClass(STITCH_PATTERN_ELEMENT);
+		createEAttribute(stitchPatternElementEClass, STITCH_PATTERN_ELEMENT__ZONE);
+		createEAttribute(stitchPatternElementEClass, STITCH_PATTERN_ELEMENT__REPEAT);
+		createEAttribute(stitchPatternElementEClass, STITCH_PATTERN_ELEMENT__EDGE);
+		createEAttribute(stitchPatternElementEClass, STITCH_PATTERN_ELEMENT__ROWS);
+		createEAttribute(stitchPatternElementEClass, STITCH_PATTERN_ELEMENT__FIT);
+		createEAttribute(stitchPatternElementEClass, STITCH_PATTERN_ELEMENT__FEWEST_FILLER);
 
 		sizeElementEClass = createEClass(SIZE_ELEMENT);
 		createEAttribute(sizeElementEClass, SIZE_ELEMENT__ID);
@@ -798,6 +1272,12 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		increaseEDataType = createEDataType(INCREASE);
 		turnMethodEDataType = createEDataType(TURN_METHOD);
 		sockLengthEDataType = createEDataType(SOCK_LENGTH);
+		heelTurnEDataType = createEDataType(HEEL_TURN);
+		capEDataType = createEDataType(CAP);
+		legCountEDataType = createEDataType(LEG_COUNT);
+		zoneEDataType = createEDataType(ZONE);
+		fitEDataType = createEDataType(FIT);
+		flapLengthEDataType = createEDataType(FLAP_LENGTH);
 		gaugeEDataType = createEDataType(GAUGE);
 		quantityEDataType = createEDataType(QUANTITY);
 		keyEDataType = createEDataType(KEY);
@@ -833,9 +1313,17 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		// Add supertypes to classes
 		roundToeElementEClass.getESuperTypes().add(this.getToeElement());
 		wedgeToeElementEClass.getESuperTypes().add(this.getToeElement());
+		starToeElementEClass.getESuperTypes().add(this.getToeElement());
+		shortRowToeElementEClass.getESuperTypes().add(this.getToeElement());
+		asymmetricToeElementEClass.getESuperTypes().add(this.getToeElement());
 		shortRowHeelElementEClass.getESuperTypes().add(this.getHeelElement());
+		flapHeelElementEClass.getESuperTypes().add(this.getHeelElement());
+		afterthoughtHeelElementEClass.getESuperTypes().add(this.getHeelElement());
 		straightLegElementEClass.getESuperTypes().add(this.getLegElement());
+		calfLegElementEClass.getESuperTypes().add(this.getLegElement());
 		ribCuffElementEClass.getESuperTypes().add(this.getCuffElement());
+		hemCuffElementEClass.getESuperTypes().add(this.getCuffElement());
+		rolledCuffElementEClass.getESuperTypes().add(this.getCuffElement());
 		inputElementEClass.getESuperTypes().add(this.getEntryElement());
 		overrideElementEClass.getESuperTypes().add(this.getEntryElement());
 
@@ -852,6 +1340,7 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		initEReference(getPattern_Heel(), this.getHeelElement(), null, "heel", null, 1, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPattern_Leg(), this.getLegElement(), null, "leg", null, 1, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPattern_Cuff(), this.getCuffElement(), null, "cuff", null, 1, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPattern_StitchPatterns(), this.getStitchPatternElement(), null, "stitchPatterns", null, 0, -1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPattern_Sizes(), this.getSizeElement(), null, "sizes", null, 1, -1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(toeElementEClass, ToeElement.class, "ToeElement", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
@@ -863,21 +1352,55 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		initEClass(wedgeToeElementEClass, WedgeToeElement.class, "WedgeToeElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getWedgeToeElement_Increase(), this.getIncrease(), "increase", "yarn-over", 1, 1, WedgeToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
+		initEClass(starToeElementEClass, StarToeElement.class, "StarToeElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getStarToeElement_Increase(), this.getIncrease(), "increase", "make-one", 1, 1, StarToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(shortRowToeElementEClass, ShortRowToeElement.class, "ShortRowToeElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getShortRowToeElement_Turn(), this.getTurnMethod(), "turn", "wrapped", 1, 1, ShortRowToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(asymmetricToeElementEClass, AsymmetricToeElement.class, "AsymmetricToeElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getAsymmetricToeElement_Increase(), this.getIncrease(), "increase", "make-one", 1, 1, AsymmetricToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
 		initEClass(heelElementEClass, HeelElement.class, "HeelElement", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 
 		initEClass(shortRowHeelElementEClass, ShortRowHeelElement.class, "ShortRowHeelElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getShortRowHeelElement_Turn(), this.getTurnMethod(), "turn", "wrapped", 1, 1, ShortRowHeelElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
+		initEClass(flapHeelElementEClass, FlapHeelElement.class, "FlapHeelElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getFlapHeelElement_Turn(), this.getHeelTurn(), "turn", "round", 1, 1, FlapHeelElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFlapHeelElement_FlapLength(), this.getFlapLength(), "flapLength", "from-body", 1, 1, FlapHeelElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(afterthoughtHeelElementEClass, AfterthoughtHeelElement.class, "AfterthoughtHeelElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getAfterthoughtHeelElement_Cap(), this.getCap(), "cap", "wedge", 1, 1, AfterthoughtHeelElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
 		initEClass(legElementEClass, LegElement.class, "LegElement", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 
 		initEClass(straightLegElementEClass, StraightLegElement.class, "StraightLegElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getStraightLegElement_Length(), this.getSockLength(), "length", "crew", 1, 1, StraightLegElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStraightLegElement_Count(), this.getLegCount(), "count", "as-foot", 1, 1, StraightLegElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(calfLegElementEClass, CalfLegElement.class, "CalfLegElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getCalfLegElement_Length(), this.getSockLength(), "length", "knee", 1, 1, CalfLegElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCalfLegElement_Count(), this.getLegCount(), "count", "as-foot", 1, 1, CalfLegElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(cuffElementEClass, CuffElement.class, "CuffElement", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 
 		initEClass(ribCuffElementEClass, RibCuffElement.class, "RibCuffElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getRibCuffElement_Knit(), ecorePackage.getEInt(), "knit", "2", 1, 1, RibCuffElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getRibCuffElement_Purl(), ecorePackage.getEInt(), "purl", "2", 1, 1, RibCuffElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRibCuffElement_MayAdjust(), ecorePackage.getEBoolean(), "mayAdjust", "false", 1, 1, RibCuffElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(hemCuffElementEClass, HemCuffElement.class, "HemCuffElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+
+		initEClass(rolledCuffElementEClass, RolledCuffElement.class, "RolledCuffElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+
+		initEClass(stitchPatternElementEClass, StitchPatternElement.class, "StitchPatternElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getStitchPatternElement_Zone(), this.getZone(), "zone", null, 1, 1, StitchPatternElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStitchPatternElement_Repeat(), ecorePackage.getEInt(), "repeat", null, 1, 1, StitchPatternElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStitchPatternElement_Edge(), ecorePackage.getEInt(), "edge", "0", 1, 1, StitchPatternElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStitchPatternElement_Rows(), ecorePackage.getEInt(), "rows", "1", 1, 1, StitchPatternElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStitchPatternElement_Fit(), this.getFit(), "fit", "whole-repeats", 1, 1, StitchPatternElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStitchPatternElement_FewestFiller(), ecorePackage.getEInt(), "fewestFiller", "1", 1, 1, StitchPatternElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(sizeElementEClass, SizeElement.class, "SizeElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getSizeElement_Id(), ecorePackage.getEString(), "id", null, 1, 1, SizeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -898,6 +1421,12 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		initEDataType(increaseEDataType, Increase.class, "Increase", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(turnMethodEDataType, TurnMethod.class, "TurnMethod", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(sockLengthEDataType, SockLength.class, "SockLength", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(heelTurnEDataType, HeelTurn.class, "HeelTurn", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(capEDataType, AfterthoughtHeel.Cap.class, "Cap", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(legCountEDataType, LegCount.class, "LegCount", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(zoneEDataType, StitchPattern.Zone.class, "Zone", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(fitEDataType, StitchPattern.Fit.class, "Fit", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(flapLengthEDataType, FlapLength.class, "FlapLength", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(gaugeEDataType, Gauge.class, "Gauge", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(quantityEDataType, Quantity.class, "Quantity", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(keyEDataType, Key.class, "Key", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
@@ -925,6 +1454,13 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 			   "kind", "element"
 		   });
 		addAnnotation
+		  (getPattern_StitchPatterns(),
+		   source,
+		   new String[] {
+			   "name", "stitchPattern",
+			   "kind", "element"
+		   });
+		addAnnotation
 		  (getPattern_Sizes(),
 		   source,
 		   new String[] {
@@ -944,10 +1480,40 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 			   "name", "WedgeToe"
 		   });
 		addAnnotation
+		  (starToeElementEClass,
+		   source,
+		   new String[] {
+			   "name", "StarToe"
+		   });
+		addAnnotation
+		  (shortRowToeElementEClass,
+		   source,
+		   new String[] {
+			   "name", "ShortRowToe"
+		   });
+		addAnnotation
+		  (asymmetricToeElementEClass,
+		   source,
+		   new String[] {
+			   "name", "AsymmetricToe"
+		   });
+		addAnnotation
 		  (shortRowHeelElementEClass,
 		   source,
 		   new String[] {
 			   "name", "ShortRowHeel"
+		   });
+		addAnnotation
+		  (flapHeelElementEClass,
+		   source,
+		   new String[] {
+			   "name", "FlapHeel"
+		   });
+		addAnnotation
+		  (afterthoughtHeelElementEClass,
+		   source,
+		   new String[] {
+			   "name", "AfterthoughtHeel"
 		   });
 		addAnnotation
 		  (straightLegElementEClass,
@@ -956,10 +1522,34 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 			   "name", "StraightLeg"
 		   });
 		addAnnotation
+		  (calfLegElementEClass,
+		   source,
+		   new String[] {
+			   "name", "CalfLeg"
+		   });
+		addAnnotation
 		  (ribCuffElementEClass,
 		   source,
 		   new String[] {
 			   "name", "RibCuff"
+		   });
+		addAnnotation
+		  (hemCuffElementEClass,
+		   source,
+		   new String[] {
+			   "name", "HemCuff"
+		   });
+		addAnnotation
+		  (rolledCuffElementEClass,
+		   source,
+		   new String[] {
+			   "name", "RolledCuff"
+		   });
+		addAnnotation
+		  (stitchPatternElementEClass,
+		   source,
+		   new String[] {
+			   "name", "StitchPattern"
 		   });
 		addAnnotation
 		  (sizeElementEClass,

@@ -22,6 +22,7 @@ import turnheel.model.pattern.RibCuffElement;
  * <ul>
  *   <li>{@link turnheel.model.pattern.impl.RibCuffElementImpl#getKnit <em>Knit</em>}</li>
  *   <li>{@link turnheel.model.pattern.impl.RibCuffElementImpl#getPurl <em>Purl</em>}</li>
+ *   <li>{@link turnheel.model.pattern.impl.RibCuffElementImpl#isMayAdjust <em>May Adjust</em>}</li>
  * </ul>
  *
  * @generated
@@ -66,6 +67,26 @@ public class RibCuffElementImpl extends CuffElementImpl implements RibCuffElemen
 	 * @ordered
 	 */
 	protected int purl = PURL_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #isMayAdjust() <em>May Adjust</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isMayAdjust()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final boolean MAY_ADJUST_EDEFAULT = false;
+
+	/**
+	 * The cached value of the '{@link #isMayAdjust() <em>May Adjust</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isMayAdjust()
+	 * @generated
+	 * @ordered
+	 */
+	protected boolean mayAdjust = MAY_ADJUST_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -138,12 +159,37 @@ public class RibCuffElementImpl extends CuffElementImpl implements RibCuffElemen
 	 * @generated
 	 */
 	@Override
+	public boolean isMayAdjust() {
+		return mayAdjust;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMayAdjust(boolean newMayAdjust) {
+		boolean oldMayAdjust = mayAdjust;
+		mayAdjust = newMayAdjust;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, PatternPackage.RIB_CUFF_ELEMENT__MAY_ADJUST, oldMayAdjust, mayAdjust));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case PatternPackage.RIB_CUFF_ELEMENT__KNIT:
 				return getKnit();
 			case PatternPackage.RIB_CUFF_ELEMENT__PURL:
 				return getPurl();
+			case PatternPackage.RIB_CUFF_ELEMENT__MAY_ADJUST:
+				return isMayAdjust();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -161,6 +207,9 @@ public class RibCuffElementImpl extends CuffElementImpl implements RibCuffElemen
 				return;
 			case PatternPackage.RIB_CUFF_ELEMENT__PURL:
 				setPurl((Integer)newValue);
+				return;
+			case PatternPackage.RIB_CUFF_ELEMENT__MAY_ADJUST:
+				setMayAdjust((Boolean)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -180,6 +229,9 @@ public class RibCuffElementImpl extends CuffElementImpl implements RibCuffElemen
 			case PatternPackage.RIB_CUFF_ELEMENT__PURL:
 				setPurl(PURL_EDEFAULT);
 				return;
+			case PatternPackage.RIB_CUFF_ELEMENT__MAY_ADJUST:
+				setMayAdjust(MAY_ADJUST_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -196,6 +248,8 @@ public class RibCuffElementImpl extends CuffElementImpl implements RibCuffElemen
 				return knit != KNIT_EDEFAULT;
 			case PatternPackage.RIB_CUFF_ELEMENT__PURL:
 				return purl != PURL_EDEFAULT;
+			case PatternPackage.RIB_CUFF_ELEMENT__MAY_ADJUST:
+				return mayAdjust != MAY_ADJUST_EDEFAULT;
 		}
 		return super.eIsSet(featureID);
 	}
@@ -214,6 +268,8 @@ public class RibCuffElementImpl extends CuffElementImpl implements RibCuffElemen
 		result.append(knit);
 		result.append(", purl: ");
 		result.append(purl);
+		result.append(", mayAdjust: ");
+		result.append(mayAdjust);
 		result.append(')');
 		return result.toString();
 	}

@@ -9,6 +9,7 @@ import org.eclipse.emf.ecore.EClass;
 
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
 
+import turnheel.engine.design.LegCount;
 import turnheel.engine.design.SockLength;
 
 import turnheel.model.pattern.PatternFactory;
@@ -24,6 +25,7 @@ import turnheel.model.pattern.StraightLegElement;
  * </p>
  * <ul>
  *   <li>{@link turnheel.model.pattern.impl.StraightLegElementImpl#getLength <em>Length</em>}</li>
+ *   <li>{@link turnheel.model.pattern.impl.StraightLegElementImpl#getCount <em>Count</em>}</li>
  * </ul>
  *
  * @generated
@@ -48,6 +50,26 @@ public class StraightLegElementImpl extends LegElementImpl implements StraightLe
 	 * @ordered
 	 */
 	protected SockLength length = LENGTH_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCount() <em>Count</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCount()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final LegCount COUNT_EDEFAULT = (LegCount)PatternFactory.eINSTANCE.createFromString(PatternPackage.eINSTANCE.getLegCount(), "as-foot");
+
+	/**
+	 * The cached value of the '{@link #getCount() <em>Count</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCount()
+	 * @generated
+	 * @ordered
+	 */
+	protected LegCount count = COUNT_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -97,10 +119,35 @@ public class StraightLegElementImpl extends LegElementImpl implements StraightLe
 	 * @generated
 	 */
 	@Override
+	public LegCount getCount() {
+		return count;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCount(LegCount newCount) {
+		LegCount oldCount = count;
+		count = newCount;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, PatternPackage.STRAIGHT_LEG_ELEMENT__COUNT, oldCount, count));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case PatternPackage.STRAIGHT_LEG_ELEMENT__LENGTH:
 				return getLength();
+			case PatternPackage.STRAIGHT_LEG_ELEMENT__COUNT:
+				return getCount();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -115,6 +162,9 @@ public class StraightLegElementImpl extends LegElementImpl implements StraightLe
 		switch (featureID) {
 			case PatternPackage.STRAIGHT_LEG_ELEMENT__LENGTH:
 				setLength((SockLength)newValue);
+				return;
+			case PatternPackage.STRAIGHT_LEG_ELEMENT__COUNT:
+				setCount((LegCount)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -131,6 +181,9 @@ public class StraightLegElementImpl extends LegElementImpl implements StraightLe
 			case PatternPackage.STRAIGHT_LEG_ELEMENT__LENGTH:
 				setLength(LENGTH_EDEFAULT);
 				return;
+			case PatternPackage.STRAIGHT_LEG_ELEMENT__COUNT:
+				setCount(COUNT_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -145,6 +198,8 @@ public class StraightLegElementImpl extends LegElementImpl implements StraightLe
 		switch (featureID) {
 			case PatternPackage.STRAIGHT_LEG_ELEMENT__LENGTH:
 				return LENGTH_EDEFAULT == null ? length != null : !LENGTH_EDEFAULT.equals(length);
+			case PatternPackage.STRAIGHT_LEG_ELEMENT__COUNT:
+				return COUNT_EDEFAULT == null ? count != null : !COUNT_EDEFAULT.equals(count);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -161,6 +216,8 @@ public class StraightLegElementImpl extends LegElementImpl implements StraightLe
 		StringBuilder result = new StringBuilder(super.toString());
 		result.append(" (length: ");
 		result.append(length);
+		result.append(", count: ");
+		result.append(count);
 		result.append(')');
 		return result.toString();
 	}
