@@ -172,6 +172,9 @@ final class PartChecks {
         }
         if (design.direction() == Direction.TOE_UP) {
             centre(HEEL_CENTRE);
+            if (value(HEEL_GUSSET_INCREASES) < 1) {
+                findings.add(Check.GUSSET_NONE, HEEL_GUSSET_INCREASES, "1", value(HEEL_GUSSET_INCREASES));
+            }
             double joined = 2 * value(HEEL_GUSSET_INCREASES);
             if (value(HEEL_FLAP_ROWS) != joined) {
                 findings.add(Check.GUSSET_LEFT, HEEL_FLAP_ROWS, Notation.number(joined), value(HEEL_FLAP_ROWS));

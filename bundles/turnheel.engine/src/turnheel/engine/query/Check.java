@@ -37,6 +37,8 @@ public enum Check {
     FLAP_ROWS("heel.flap-rows-odd", ERROR),
     /** The flap does not take in just the stitches of the gusset. */
     GUSSET_LEFT("heel.gusset-left", ERROR),
+    /** A flap worked toe-up has no gusset to take in. */
+    GUSSET_NONE("heel.gusset-none", ERROR),
     /** A round turn begins too far from the middle to have stitches to turn on. */
     TURN_NARROW("heel.turn-narrow", ERROR),
     /** The gusset is too narrow to be worn comfortably over the heel. */

@@ -91,7 +91,9 @@ final class FlapHeelShaping {
         needle.turn(steps(work(KNIT, half + odd + offset), work(SLIP_SLIP_KNIT), work(KNIT), work(TURN)));
         for (int row = 2; row <= rows; row++) {
             int oneMore = beyond % 2 == 1 && row > rows - 2 ? 0 : 1;
-            needle.turn(steps(work(SLIP), work(plain(row), 2 * offset + odd + row - 1), work(join(row)),
+            // the last row follows one that took no stitch more, so it has one less to cross
+            int across = 2 * offset + odd + row - (row == rows && oneMore == 0 ? 2 : 1);
+            needle.turn(steps(work(SLIP), work(plain(row), across), work(join(row)),
                     work(plain(row), oneMore), work(TURN)));
         }
     }
