@@ -17,8 +17,8 @@ public final class Exports {
      * Writes a graded pattern in the format that the target's ending names. The file appears whole or not at all.
      *
      * @param force whether a file that exists is replaced
-     * @throws ExportException when the ending is unknown, the file exists and {@code force} was not given, or it cannot be
-     *     written; whatever was there before is unchanged
+     * @throws ExportException when the ending is unknown, the file exists and {@code force} was not given, or it
+     *     cannot be written; whatever was there before is unchanged
      */
     public static void write(Graded graded, Path target, boolean force) throws ExportException {
         ExportFormat format = ExportFormat.of(target);

@@ -17,8 +17,8 @@ final class WholeFile {
     }
 
     /**
-     * Writes aside in the same folder, forces the bytes to the disk and renames. Over a file that exists, a link stays a link
-     * and permissions stay.
+     * Writes aside in the same folder, forces the bytes to the disk and renames. Over a file that exists, a link
+     * stays a link and permissions stay.
      *
      * @throws FileAlreadyExistsException when the target is there and {@code replace} was not given
      * @throws IOException when writing failed; then the target is as before and nothing is left beside it
@@ -28,7 +28,8 @@ final class WholeFile {
         Path file = exists ? target.toRealPath() : target.toAbsolutePath();
         Path aside = file.resolveSibling(".turnheel-" + UUID.randomUUID() + ".part");
         try {
-            try (FileChannel channel = FileChannel.open(aside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            try (FileChannel channel = FileChannel.open(aside, StandardOpenOption.CREATE_NEW,
+                    StandardOpenOption.WRITE)) {
                 ByteBuffer rest = ByteBuffer.wrap(content);
                 while (rest.hasRemaining()) {
                     channel.write(rest);

@@ -15,13 +15,13 @@ import turnheel.engine.grading.GradedSize;
 import turnheel.exchange.table.FormulaLookalikes;
 
 /**
- * The grading table: a record for every number with key, part, label and unit, then one field for every size. The first record
- * names the fields, sizes by their labels. A number that a size lacks is an empty field. Lines end in CR LF, as RFC 4180
- * says, and there is no byte-order mark.
+ * The grading table: a record for every number with key, part, label and unit, then one field for every size. The
+ * first record names the fields, sizes by their labels. A number that a size lacks is an empty field. Lines end in
+ * CR LF, as RFC 4180 says, and there is no byte-order mark.
  *
- * <p>A text that a spreadsheet program would run as a formula gets an apostrophe in front: programs take what follows as text,
- * and readers of the file can take it off again. Numbers, negative ones too, stand as they are: in full precision, with a
- * decimal point.
+ * <p>A text that a spreadsheet program would run as a formula gets an apostrophe in front: programs take what
+ * follows as text, and readers of the file can take it off again. Numbers, negative ones too, stand as they are: in
+ * full precision, with a decimal point.
  */
 public final class CountsCsv {
 

@@ -12,8 +12,8 @@ import turnheel.engine.grading.Graded;
 import turnheel.engine.grading.GradedSize;
 
 /**
- * What somebody who knits or wears the sock should know. Source: domain § 11; where health is concerned, the wording leaves
- * the judgement to a clinician.
+ * What somebody who knits or wears the sock should know. Source: domain § 11; where health is concerned, the wording
+ * leaves the judgement to a clinician.
  *
  * @param sizes labels of the sizes that it concerns; empty when it concerns every sock
  */
@@ -22,8 +22,8 @@ public record Caution(Matter matter, List<String> sizes) {
     /** Below this ease around, in per cent, tightness becomes a warning: domain § 11. */
     private static final double TIGHT_PERCENT = -20;
     /**
-     * Feet up to this length in mm count as a small child's. Our own line, near the median at five years: 173 mm for girls,
-     * 174 mm for boys, in the open part of the US child survey of 1977.
+     * Feet up to this length in mm count as a small child's. Our own line, near the median at five years: 173 mm for
+     * girls, 174 mm for boys, in the open part of the US child survey of 1977.
      */
     private static final double SMALL_CHILD_MM = 175;
 

@@ -18,9 +18,9 @@ import turnheel.engine.design.WedgeToe;
 import turnheel.engine.term.Key;
 
 /**
- * The one canonical text of a design: everything that a designer decided, a line each, keys in the order of the alphabet,
- * quantities as written. Two designs have the same text exactly when nobody could tell them apart; the sizes' inner ids,
- * which nobody sees, are not in it.
+ * The one canonical text of a design: everything that a designer decided, a line each, keys in the order of the
+ * alphabet, quantities as written. Two designs have the same text exactly when nobody could tell them apart; the
+ * sizes' inner ids, which nobody sees, are not in it.
  */
 final class DesignText {
 

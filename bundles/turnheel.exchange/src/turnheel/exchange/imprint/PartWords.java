@@ -42,7 +42,8 @@ public final class PartWords {
     public static String toe(Toe toe, Direction direction) {
         return switch (toe) {
             case RoundToe(var lines, var increase) -> switch (direction) {
-                case TOE_UP -> Words.text("toe.round.TOE_UP", Integer.toString(lines), Words.text("increase." + increase.name()));
+                case TOE_UP -> Words.text("toe.round.TOE_UP", Integer.toString(lines),
+                        Words.text("increase." + increase.name()));
                 case CUFF_DOWN -> Words.text("toe.round.CUFF_DOWN", Integer.toString(lines));
             };
             case WedgeToe(var increase) -> switch (direction) {

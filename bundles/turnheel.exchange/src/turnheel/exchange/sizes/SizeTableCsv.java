@@ -19,9 +19,9 @@ import turnheel.engine.design.Size;
 import turnheel.engine.term.Key;
 
 /**
- * Reads sizes from comma-separated values: the first record holds {@code size} and the keys of the measurements, every other
- * one a label and a quantity with its unit for each key ({@code 240 mm}, {@code 9 1/2 in}). An empty field is a
- * measurement that the size does not have. Lines that start with {@code #} are remarks.
+ * Reads sizes from comma-separated values: the first record holds {@code size} and the keys of the measurements,
+ * every other one a label and a quantity with its unit for each key ({@code 240 mm}, {@code 9 1/2 in}). An empty
+ * field is a measurement that the size does not have. Lines that start with {@code #} are remarks.
  */
 final class SizeTableCsv {
 
@@ -51,7 +51,8 @@ final class SizeTableCsv {
                 table.add(values, line);
             }
         } catch (UncheckedIOException e) {
-            throw new IllegalArgumentException("not a table of comma-separated values: " + e.getCause().getMessage(), e);
+            throw new IllegalArgumentException("not a table of comma-separated values: %s".formatted(
+                    e.getCause().getMessage()), e);
         }
         if (table.sizes.isEmpty()) {
             throw new IllegalArgumentException("the table has no sizes; the first line holds \"%s\" and keys such as "
@@ -75,8 +76,8 @@ final class SizeTableCsv {
     private void head(CSVRecord values) {
         if (values.size() < 2 || !values.get(0).equals(LABEL)) {
             throw new IllegalArgumentException(
-                    "the first line of a table of sizes starts with \"%s\" and at least one key, not with \"%s\"".formatted(
-                            LABEL, values.get(0)));
+                    "the first line of a table of sizes holds \"%s\" and at least one key; it starts with \"%s\""
+                            .formatted(LABEL, values.get(0)));
         }
         values.stream().skip(1).map(Key::new).forEach(keys::add);
     }

@@ -5,7 +5,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
+import java.text.MessageFormat;
 import java.util.List;
+import java.util.Locale;
 import java.util.ResourceBundle;
 
 import turnheel.engine.design.Size;
@@ -39,10 +41,17 @@ public final class SizeTables {
      */
     public static SizeTable byId(String id) {
         return IDS.stream().filter(id::equalsIgnoreCase).findFirst().map(SizeTables::read)
-                .orElseThrow(() -> new IllegalArgumentException(
-                        Spelling.suggestion(id, IDS).map(near -> "there is no size table \"%s\"; did you mean %s?".formatted(id, near))
-                                .orElseGet(() -> "there is no size table \"%s\"; there are %s".formatted(id,
-                                        String.join(", ", IDS)))));
+                .orElseThrow(() -> new IllegalArgumentException(unknown(id)));
+    }
+
+    private static String unknown(String id) {
+        String all = String.join(", ", IDS);
+        return Spelling.suggestion(id, IDS).map(nearest -> text("unknown.nearest", id, nearest, all))
+                .orElseGet(() -> text("unknown", id, all));
+    }
+
+    private static String text(String key, String... arguments) {
+        return new MessageFormat(WORDS.getString(key), Locale.ROOT).format(arguments);
     }
 
     private static SizeTable read(String id) {

@@ -1,9 +1,9 @@
 package turnheel.exchange.table;
 
 /**
- * Tells which texts a spreadsheet program would run as a formula when it meets them without a type, as in a CSV file or when
- * somebody edits the cell. They start with {@code = + - @}, or with a tab or line break that may hide one of these; the
- * wide forms of East Asian keyboards count as well, since some programs read them alike.
+ * Tells which texts a spreadsheet program would run as a formula when it meets them without a type, as in a CSV file
+ * or when somebody edits the cell. They start with {@code = + - @}, or with a tab or line break that may hide one of
+ * these; the wide forms of East Asian keyboards count as well, since some programs read them alike.
  */
 public final class FormulaLookalikes {
 

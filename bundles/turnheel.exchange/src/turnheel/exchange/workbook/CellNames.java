@@ -7,11 +7,11 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import turnheel.engine.term.Key;
 
 /**
- * The defined names of a workbook: the key and the position of the size, counted from 1, joined by underscores, as in
- * {@code foot_stitches_size2}. Letters, digits and underscores are what every spreadsheet program allows in a name; a dot
- * is not, and some read {@code toe.tip} as a range of columns. No name looks like a cell, since no column has an
- * underscore. Labels of sizes are no part of a name: they can be anything ({@code 38/39}) and change. Keys have no
- * underscore of their own, so that a name can be taken apart again.
+ * The defined names of a workbook: the key and the position of the size, counted from 1, joined by underscores, as
+ * in {@code foot_stitches_size2}. Letters, digits and underscores are what every spreadsheet program allows in a
+ * name; a dot is not, and some read {@code toe.tip} as a range of columns. No name looks like a cell, since no
+ * column has an underscore. Labels of sizes are no part of a name: they can be anything ({@code 38/39}) and change.
+ * Keys have no underscore of their own, so that a name can be taken apart again.
  */
 final class CellNames {
 

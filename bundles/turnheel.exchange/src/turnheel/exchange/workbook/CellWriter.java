@@ -105,8 +105,8 @@ final class CellWriter {
     }
 
     /**
-     * Makes a column as wide as its longest text, within limits in characters; what is longer wraps in a higher row. Widths are
-     * counted in digits, and text takes less room than digits: that pays for the ragged ends of lines.
+     * Makes a column as wide as its longest text, within limits in characters; what is longer wraps in a higher row.
+     * Widths are counted in digits, and text takes less room than digits: that pays for the ragged ends of lines.
      */
     void fit(int column, int narrowest, int widest) {
         List<Wrapping> texts = wrapping.getOrDefault(column, List.of());

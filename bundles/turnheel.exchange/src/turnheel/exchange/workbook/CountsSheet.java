@@ -23,8 +23,8 @@ import turnheel.engine.term.Term;
 import turnheel.exchange.table.CellContent;
 
 /**
- * The grading table: a row for every number, a column for every size. What a rule gives is a live formula, defaults of empty
- * inputs included; inputs, overrides and chosen counts are values.
+ * The grading table: a row for every number, a column for every size. What a rule gives is a live formula, defaults
+ * of empty inputs included; inputs, overrides and chosen counts are values.
  */
 final class CountsSheet {
 
@@ -55,7 +55,8 @@ final class CountsSheet {
     private void write() {
         head();
         for (Part part : Part.values()) {
-            List<Parameter> ofPart = graded.parameters().stream().filter(parameter -> parameter.part() == part).toList();
+            List<Parameter> ofPart = graded.parameters().stream()
+                    .filter(parameter -> parameter.part() == part).toList();
             if (!ofPart.isEmpty()) {
                 group(Words.text("part." + part.name()));
                 ofPart.forEach(this::parameter);
@@ -142,7 +143,8 @@ final class CountsSheet {
         String least = Double.toString(parameter.least());
         String most = Double.toString(parameter.most());
         DataValidationConstraint range = parameter.unit().isWhole()
-                ? helper.createIntegerConstraint(OperatorType.BETWEEN, whole(parameter.least()), whole(parameter.most()))
+                ? helper.createIntegerConstraint(OperatorType.BETWEEN, whole(parameter.least()),
+                        whole(parameter.most()))
                 : helper.createDecimalConstraint(OperatorType.BETWEEN, least, most);
         DataValidation validation = helper.createValidation(range,
                 new CellRangeAddressList(row, row, FIRST_SIZE_COLUMN, lastColumn));

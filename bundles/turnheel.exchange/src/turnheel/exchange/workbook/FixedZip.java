@@ -11,9 +11,9 @@ import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 
 /**
- * Packs a zip file anew so that nothing in it depends on when it was made: the parts in the order of their names, all with one
- * fixed time. The same parts give the same bytes on one Java platform; another platform's deflate may pack them
- * differently, the parts themselves are the same everywhere.
+ * Packs a zip file anew so that nothing in it depends on when it was made: the parts in the order of their names,
+ * all with one fixed time. The same parts give the same bytes on one Java platform; another platform's deflate may
+ * pack them differently, the parts themselves are the same everywhere.
  */
 final class FixedZip {
 
@@ -41,7 +41,8 @@ final class FixedZip {
         packed.finish();
     }
 
-    private static void write(ZipOutputStream packed, String name, byte[] content, LocalDateTime time) throws IOException {
+    private static void write(ZipOutputStream packed, String name, byte[] content, LocalDateTime time)
+            throws IOException {
         ZipEntry entry = new ZipEntry(name);
         entry.setTimeLocal(time);
         packed.putNextEntry(entry);

@@ -3,8 +3,8 @@ package turnheel.exchange.workbook;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 
 /**
- * How a cell looks, by what it is. Where a value comes from shows in the typography as well as in the colour, so that it
- * can still be told in a black and white print.
+ * How a cell looks, by what it is. Where a value comes from shows in the typography as well as in the colour, so
+ * that it can still be told in a black and white print.
  */
 enum Look {
     TITLE(HorizontalAlignment.LEFT, Ink.DARK, Ground.NONE, true, false),
@@ -29,7 +29,10 @@ enum Look {
     CHOSEN(HorizontalAlignment.RIGHT, Ink.DARK, Ground.CHOSEN, true, false),
     OVERRIDDEN(HorizontalAlignment.RIGHT, Ink.DARK, Ground.OVERRIDDEN, true, true);
 
-    /** Colours of letters, red, green and blue; each has a contrast of at least 4.5 to 1 on its grounds (WCAG 2.2 AA). */
+    /**
+     * Colours of letters, red, green and blue; each has a contrast of at least 4.5 to 1 on its grounds (WCAG 2.2
+     * AA).
+     */
     enum Ink {
         DARK(0x22, 0x22, 0x22), GREY(0x5A, 0x5A, 0x5A), BLUE(0x1B, 0x3F, 0x8B), WHITE(0xFF, 0xFF, 0xFF);
 

@@ -17,8 +17,8 @@ import turnheel.engine.grading.Source;
 import turnheel.exchange.table.CellContent;
 
 /**
- * Body, ease and finished measurements in centimetres and inches. Every number is a live formula that converts the cell of
- * the Counts sheet, so that there is one place to change a measurement.
+ * Body, ease and finished measurements in centimetres and inches. Every number is a live formula that converts the
+ * cell of the Counts sheet, so that there is one place to change a measurement.
  */
 final class MeasurementsSheet {
 
@@ -57,12 +57,16 @@ final class MeasurementsSheet {
         return graded.parameters().stream().filter(parameter -> parameter.part() == part).toList();
     }
 
-    /** Lengths of the parts that are knitted; what belongs to body and fit stands above, what is left over is no part. */
+    /**
+     * Lengths of the parts that are knitted; what belongs to body and fit stands above, what is left over is no
+     * part.
+     */
     private static boolean isOfTheSock(Parameter parameter) {
-        return parameter.unit() == Unit.MILLIMETRES && !parameter.equals(Catalogue.LENGTH_REST) && switch (parameter.part()) {
-            case GAUGE, BODY, FIT -> false;
-            case TOE, FOOT, HEEL, LEG, CUFF -> true;
-        };
+        return parameter.unit() == Unit.MILLIMETRES && !parameter.equals(Catalogue.LENGTH_REST)
+                && switch (parameter.part()) {
+                    case GAUGE, BODY, FIT -> false;
+                    case TOE, FOOT, HEEL, LEG, CUFF -> true;
+                };
     }
 
     private void head() {
@@ -100,16 +104,18 @@ final class MeasurementsSheet {
         line(parameter, label, unit.symbol(), digits, "/" + divisor, millimetres);
     }
 
-    private void line(Parameter parameter, String label, String unit, Digits digits, String conversion, double divisor) {
+    private void line(Parameter parameter, String label, String unit, Digits digits, String conversion,
+            double divisor) {
         row++;
         cells.put(row, LABEL_COLUMN, label, Look.LABEL);
         cells.put(row, UNIT_COLUMN, unit, Look.KEY);
         for (int size = 0; size < graded.sizes().size(); size++) {
             Optional<Cell> cell = graded.sizes().get(size).cell(parameter);
-            Look look = cell.filter(known -> known.source() == Source.DEFAULT).isPresent() ? Look.DEFAULT : Look.COMPUTED;
+            boolean isDefault = cell.filter(known -> known.source() == Source.DEFAULT).isPresent();
+            Look look = isDefault ? Look.DEFAULT : Look.COMPUTED;
             String expression = CellNames.of(parameter.key(), size) + conversion;
-            CellContent content = cell.<CellContent>map(known -> new CellContent.Formula(expression, known.value() / divisor))
-                    .orElseGet(CellContent.Empty::new);
+            CellContent content = cell.isEmpty() ? new CellContent.Empty()
+                    : new CellContent.Formula(expression, cell.get().value() / divisor);
             cells.put(row, FIRST_SIZE_COLUMN + size, content, look, digits);
         }
     }

@@ -10,8 +10,9 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import turnheel.exchange.imprint.Product;
 
 /**
- * A sheet on paper: A4, with margins that leave the printed area inside of a Letter sheet as well. Letter is 6 mm wider and
- * 18 mm lower than A4 (ISO 216, ANSI/ASME Y14.1), so the margins along the longer side are the larger ones.
+ * A sheet on paper: A4, with margins that leave the printed area inside of a Letter sheet as well. Letter is 6 mm
+ * wider and 18 mm lower than A4 (ISO 216, ANSI/ASME Y14.1), so the margins along the longer side are the larger
+ * ones.
  */
 final class PrintLayout {
 
@@ -51,7 +52,7 @@ final class PrintLayout {
         sheet.setMargin(PageMargin.HEADER, HEADER_INCHES);
         sheet.setMargin(PageMargin.FOOTER, HEADER_INCHES);
         sheet.setDisplayGridlines(false);
-        // The texts are set whole: the setters for left and right read back what is there and trip over a title with "&".
+        // The texts are set whole: the setters for left and right read back what is there, and trip over "&".
         ((XSSFOddHeader) sheet.getHeader()).setText("&L" + harmless(title) + "&R&A");
         ((XSSFOddFooter) sheet.getFooter()).setText("&L" + Product.NAME + "&R" + Words.text("page", "&P", "&N"));
     }

@@ -14,8 +14,8 @@ import turnheel.engine.writing.RoundText;
 import turnheel.exchange.table.CellContent;
 
 /**
- * Every round of every part, one size after the other, in the order of knitting. Size and part stand in every row, so that
- * the list can be filtered and sorted.
+ * Every round of every part, one size after the other, in the order of knitting. Size and part stand in every row,
+ * so that the list can be filtered and sorted.
  */
 final class RoundsSheet {
 

@@ -17,8 +17,8 @@ final class SafeText {
     }
 
     /**
-     * The text for a cell or a comment: characters that XML cannot hold are escaped and come back when it is read. A cell
-     * holds 32 767 characters; a longer text, which no pattern needs, shows that it was cut.
+     * The text for a cell or a comment: characters that XML cannot hold are escaped and come back when it is read. A
+     * cell holds 32 767 characters; a longer text, which no pattern needs, shows that it was cut.
      */
     static String ofCell(String text) {
         String fitting = text.length() <= LONGEST ? text : text.substring(0, LONGEST - CUT.length()) + CUT;

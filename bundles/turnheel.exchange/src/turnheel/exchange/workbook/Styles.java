@@ -47,7 +47,8 @@ final class Styles {
         switch (look) {
             case ENTERED, DEFAULT, COMPUTED, CHOSEN, OVERRIDDEN ->
                 style.setDataFormat(workbook.createDataFormat().getFormat(kind.digits().format(look)));
-            case TITLE, NOTE, HEAD, HEAD_OF_NUMBERS, GROUP, KEY, LABEL, TEXT, WARNING -> style.setWrapText(look.wraps());
+            case TITLE, NOTE, HEAD, HEAD_OF_NUMBERS, GROUP, KEY, LABEL, TEXT, WARNING ->
+                style.setWrapText(look.wraps());
         }
         if (look.ground() != Look.Ground.NONE) {
             style.setFillPattern(FillPatternType.SOLID_FOREGROUND);

@@ -8,8 +8,8 @@ import org.apache.poi.xssf.usermodel.XSSFRichTextString;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellType;
 
 /**
- * The texts of one workbook. A long list of rounds says "k to end" some thousand times; POI would serialize the text each time
- * to find that it is there already.
+ * The texts of one workbook. A long list of rounds says "k to end" some thousand times; POI would serialize the text
+ * each time to find that it is there already.
  */
 final class Texts {
 

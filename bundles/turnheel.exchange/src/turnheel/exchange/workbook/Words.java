@@ -12,7 +12,10 @@ final class Words {
     private Words() {
     }
 
-    /** A sentence with its placeholders filled. Only text goes in: a file must not depend on the machine's number format. */
+    /**
+     * A sentence with its placeholders filled. Only text goes in: a file must not depend on the machine's number
+     * format.
+     */
     static String text(String key, String... arguments) {
         return new MessageFormat(WORDS.getString(key), Locale.ROOT).format(arguments);
     }
