@@ -3,8 +3,7 @@
  * here measures, rounds a number or writes words; lengths were turned into counts in {@code grading}. Start reading at
  * {@link turnheel.engine.shaping.Rounds}; {@link turnheel.engine.shaping.RoundToeShaping} is the smallest complete part.
  */
-@NonNullByDefault({DefaultLocation.PARAMETER, DefaultLocation.RETURN_TYPE, DefaultLocation.FIELD})
+@NonNullByDefault
 package turnheel.engine.shaping;
 
-import org.eclipse.jdt.annotation.DefaultLocation;
 import org.eclipse.jdt.annotation.NonNullByDefault;
