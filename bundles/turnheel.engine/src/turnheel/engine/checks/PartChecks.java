@@ -76,7 +76,7 @@ final class PartChecks {
         if (turn < value(tip) || turn > value(FOOT_STITCHES)) {
             findings.add(Check.TOE_ORDER, TOE_ALTERNATE_FROM, Findings.range(value(tip), value(FOOT_STITCHES)), turn);
         }
-        if (has(TOE_DEPTH)) {
+        if (has(TOE_DEPTH) && has(WANTED_LENGTH)) {
             double share = value(TOE_DEPTH) / value(WANTED_LENGTH) * 100;
             if (share < SHALLOWEST_TOE_PERCENT || share > DEEPEST_TOE_PERCENT) {
                 findings.add(Check.TOE_DEPTH, TOE_DEPTH, Findings.range(SHALLOWEST_TOE_PERCENT, DEEPEST_TOE_PERCENT),
