@@ -123,7 +123,7 @@ final class PartChecks {
         switch (design.cuff()) {
             case RibCuff rib -> {
                 double stitches = value(CUFF_STITCHES);
-                if (stitches % rib.repeat() != 0) {
+                if (stitches % rib.repeat() != 0 || stitches < rib.repeat()) {
                     findings.add(Check.CUFF_REPEAT, CUFF_STITCHES, Multiples.of(rib.repeat()), stitches);
                 }
             }

@@ -120,6 +120,9 @@ public final class Rounds {
         switch (design.cuff()) {
             case RibCuff rib -> {
                 int repeats = Whole.share(needle.stitches(), rib.repeat());
+                if (repeats == 0) {
+                    throw new Whole.NotKnittable();
+                }
                 List<Step> repeat = Needle.steps(Needle.work(Stitch.KNIT, rib.knit()), Needle.work(Stitch.PURL, rib.purl()));
                 for (int i = 0; i < whole.count(CUFF_ROUNDS); i++) {
                     needle.round(RoundKind.RIB, new Step.Repeat(repeat, repeats));
