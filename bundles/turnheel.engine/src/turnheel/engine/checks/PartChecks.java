@@ -8,6 +8,7 @@ import static turnheel.engine.design.Catalogue.FOOT_STITCHES;
 import static turnheel.engine.design.Catalogue.HEEL_CENTRE;
 import static turnheel.engine.design.Catalogue.HEEL_STITCHES;
 import static turnheel.engine.design.Catalogue.LEG_ROUNDS;
+import static turnheel.engine.design.Catalogue.LEG_STITCHES;
 import static turnheel.engine.design.Catalogue.TOE_ALTERNATE_FROM;
 import static turnheel.engine.design.Catalogue.TOE_CAST_ON;
 import static turnheel.engine.design.Catalogue.TOE_DEPTH;
@@ -117,6 +118,7 @@ final class PartChecks {
         if (has(LEG_ROUNDS) && value(LEG_ROUNDS) < 0) {
             findings.add(Check.LEG_SHORT, LEG_ROUNDS, "0", value(LEG_ROUNDS));
         }
+        changeOver(value(FOOT_STITCHES), LEG_STITCHES);
     }
 
     private void cuff() {
@@ -125,8 +127,19 @@ final class PartChecks {
                 double stitches = value(CUFF_STITCHES);
                 if (stitches % rib.repeat() != 0 || stitches < rib.repeat()) {
                     findings.add(Check.CUFF_REPEAT, CUFF_STITCHES, Multiples.of(rib.repeat()), stitches);
+                } else {
+                    changeOver(value(LEG_STITCHES), CUFF_STITCHES);
                 }
             }
+        }
+    }
+
+    /** A round can make one stitch of every strand, or one of every two stitches. */
+    private void changeOver(double from, Parameter to) {
+        double fewest = Math.ceil(from / 2);
+        double most = 2 * from;
+        if (value(to) < fewest || value(to) > most) {
+            findings.add(Check.CHANGE_OVER, to, Findings.range(fewest, most), value(to));
         }
     }
 }

@@ -21,6 +21,8 @@ public enum Check {
     NOT_WHOLE("counts.not-whole", ERROR),
     /** A number of stitches, rounds or times is below zero. */
     NEGATIVE("counts.negative", ERROR),
+    /** One round would have to bring a count to more than twice or less than half. */
+    CHANGE_OVER("counts.change-too-great", ERROR),
     /** A rule divides by zero for these numbers. */
     UNDEFINED("counts.undefined", ERROR),
     /** The toe is outside the usual share of the finished length. */

@@ -18,13 +18,14 @@ final class EvenSpread {
     /**
      * The adjusting round from one count to another; the two differ.
      *
-     * @throws Whole.NotKnittable when more than every second stitch would have to go
+     * @throws Whole.NotKnittable when more than every second stitch would have to go, or more than one would have to be made
+     *     from a strand
      */
     static void adjust(Needle needle, int to) {
         int from = needle.stitches();
         boolean grows = to > from;
         int changes = Math.abs(to - from);
-        if (!grows && from < 2 * changes) {
+        if (grows ? from < changes : from < 2 * changes) {
             throw new Whole.NotKnittable();
         }
         needle.unnumbered(grows ? RoundKind.INCREASE : RoundKind.DECREASE, steps(from, changes, grows));
