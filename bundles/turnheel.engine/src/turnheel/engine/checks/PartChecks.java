@@ -12,6 +12,7 @@ import static turnheel.engine.design.Catalogue.LEG_STITCHES;
 import static turnheel.engine.design.Catalogue.TOE_ALTERNATE_FROM;
 import static turnheel.engine.design.Catalogue.TOE_CAST_ON;
 import static turnheel.engine.design.Catalogue.TOE_DEPTH;
+import static turnheel.engine.design.Catalogue.TOE_POINTS;
 import static turnheel.engine.design.Catalogue.TOE_TIP;
 import static turnheel.engine.design.Catalogue.WANTED_LENGTH;
 
@@ -37,6 +38,7 @@ final class PartChecks {
     private static final double WIDEST_HEEL_PERCENT = 60;
     private static final int FEWEST_FOOT_ROUNDS = 4;
     private static final int NARROWEST_CENTRE = 2;
+    private static final int SIDES = 2;
     private static final int UNEVENEST_SPLIT = 2;
 
     private final Design design;
@@ -70,12 +72,18 @@ final class PartChecks {
 
     private void toe() {
         Parameter tip = switch (design.toe()) {
-            case RoundToe toe -> TOE_CAST_ON;
+            case RoundToe toe -> {
+                castOnSides();
+                yield TOE_CAST_ON;
+            }
             case WedgeToe toe -> TOE_TIP;
         };
+        double foot = value(FOOT_STITCHES);
         double turn = value(TOE_ALTERNATE_FROM);
-        if (turn < value(tip) || turn > value(FOOT_STITCHES)) {
-            findings.add(Check.TOE_ORDER, TOE_ALTERNATE_FROM, Findings.range(value(tip), value(FOOT_STITCHES)), turn);
+        if (value(tip) > foot) {
+            findings.add(Check.TOE_ORDER, tip, Findings.range(tip.least(), foot), value(tip));
+        } else if (turn < value(tip) || turn > foot) {
+            findings.add(Check.TOE_ORDER, TOE_ALTERNATE_FROM, Findings.range(value(tip), foot), turn);
         }
         if (has(TOE_DEPTH) && has(WANTED_LENGTH)) {
             double share = value(TOE_DEPTH) / value(WANTED_LENGTH) * 100;
@@ -86,12 +94,21 @@ final class PartChecks {
         }
     }
 
+    /** A closed cast-on has two equal sides; a number that is no multiple of the lines either shows in the rounds. */
+    private void castOnSides() {
+        double castOn = value(TOE_CAST_ON);
+        double lines = value(TOE_POINTS);
+        if (castOn % lines == 0 && castOn % SIDES != 0) {
+            findings.add(Check.OVERRIDE_BREAKS, TOE_CAST_ON, Multiples.of((int) lines * SIDES), castOn);
+        }
+    }
+
     private void foot() {
         if (has(FOOT_ROUNDS) && value(FOOT_ROUNDS) < FEWEST_FOOT_ROUNDS) {
             findings.add(Check.FOOT_SHORT, FOOT_ROUNDS, Notation.number(FEWEST_FOOT_ROUNDS), value(FOOT_ROUNDS));
         }
         double difference = Math.abs(value(FOOT_INSTEP) - value(FOOT_SOLE));
-        if (difference > UNEVENEST_SPLIT) {
+        if (difference > UNEVENEST_SPLIT && value(FOOT_SOLE) >= 0) {
             findings.add(Check.FOOT_SPLIT, FOOT_INSTEP, Notation.number(UNEVENEST_SPLIT), difference);
         }
     }
@@ -107,8 +124,11 @@ final class PartChecks {
         }
         switch (design.heel()) {
             case ShortRowHeel shortRow -> {
-                if (value(HEEL_CENTRE) < NARROWEST_CENTRE) {
-                    findings.add(Check.HEEL_CENTRE, HEEL_CENTRE, Notation.number(NARROWEST_CENTRE), value(HEEL_CENTRE));
+                double centre = value(HEEL_CENTRE);
+                if (centre < NARROWEST_CENTRE) {
+                    findings.add(Check.HEEL_CENTRE, HEEL_CENTRE, Notation.number(NARROWEST_CENTRE), centre);
+                } else if (centre > heel - SIDES) {
+                    findings.add(Check.HEEL_CENTRE_WIDE, HEEL_CENTRE, Notation.number(heel - SIDES), centre);
                 }
             }
         }

@@ -31,6 +31,8 @@ public enum Check {
     TOE_ORDER("toe.order", ERROR),
     /** The unturned centre of the heel is too narrow. */
     HEEL_CENTRE("heel.centre-narrow", ERROR),
+    /** The unturned centre of the heel leaves no stitch to turn. */
+    HEEL_CENTRE_WIDE("heel.centre-wide", ERROR),
     /** The heel has more stitches than the foot. */
     HEEL_TOO_WIDE("heel.too-wide", ERROR),
     /** The heel is outside the usual share of the foot's stitches. */
