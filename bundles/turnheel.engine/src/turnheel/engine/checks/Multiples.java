@@ -11,6 +11,6 @@ final class Multiples {
     }
 
     static String of(int step) {
-        return java.text.MessageFormat.format(WORDS.getString("need.multiple"), step);
+        return java.text.MessageFormat.format(WORDS.getString("need.multiple"), Integer.toString(step));
     }
 }

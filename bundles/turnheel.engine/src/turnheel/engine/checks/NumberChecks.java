@@ -1,7 +1,10 @@
 package turnheel.engine.checks;
 
 import static turnheel.engine.design.Catalogue.FOOT_ROUNDS;
+import static turnheel.engine.design.Catalogue.HEEL_EACH_SIDE;
 import static turnheel.engine.design.Catalogue.LEG_ROUNDS;
+import static turnheel.engine.design.Catalogue.TOE_ALTERNATE;
+import static turnheel.engine.design.Catalogue.TOE_EVERY_ROUND;
 
 import java.util.List;
 import java.util.Set;
@@ -17,8 +20,9 @@ import turnheel.engine.term.Key;
 final class NumberChecks {
 
     private static final double TOLERANCE = 1e-6;
-    /** Below zero these say that a length is too short, which {@link PartChecks} says in better words. */
-    private static final Set<Parameter> SAID_ELSEWHERE = Set.of(FOOT_ROUNDS, LEG_ROUNDS);
+    /** Below zero these say that a length is too short or a turning point out of place, in better words elsewhere. */
+    private static final Set<Parameter> SAID_ELSEWHERE = Set.of(FOOT_ROUNDS, LEG_ROUNDS, TOE_EVERY_ROUND, TOE_ALTERNATE,
+            HEEL_EACH_SIDE);
 
     private final GradedSize size;
     private final Findings findings;
@@ -35,19 +39,19 @@ final class NumberChecks {
 
     private void check(Cell cell) {
         if (!isWhole(cell.value())) {
-            if (followsFromWholeNumbers(cell)) {
+            if (followsFromSoundNumbers(cell)) {
                 findings.add(Check.NOT_WHOLE, cell.parameter(), "", cell.value());
             }
-        } else if (cell.value() < 0 && !SAID_ELSEWHERE.contains(cell.parameter())) {
+        } else if (cell.value() < 0 && !SAID_ELSEWHERE.contains(cell.parameter()) && followsFromSoundNumbers(cell)) {
             findings.add(Check.NEGATIVE, cell.parameter(), "", cell.value());
         }
     }
 
     /** One slip is one query: a number that only passes on a broken one is not reported again. */
-    private boolean followsFromWholeNumbers(Cell cell) {
+    private boolean followsFromSoundNumbers(Cell cell) {
         for (Key key : cell.reason().basis()) {
             Cell basis = size.cell(key).orElseThrow();
-            if (basis.parameter().unit().isWhole() && !isWhole(basis.value())) {
+            if (basis.parameter().unit().isWhole() && (!isWhole(basis.value()) || basis.value() < 0)) {
                 return false;
             }
         }

@@ -20,6 +20,8 @@ import static turnheel.engine.design.Catalogue.HEEL_TURN_OFFSET;
 import static turnheel.engine.design.Catalogue.LEG_INCREASES;
 import static turnheel.engine.design.Catalogue.LEG_INCREASE_OVER;
 import static turnheel.engine.design.Catalogue.LEG_ROUNDS;
+import static turnheel.engine.design.Catalogue.LEG_STITCHES;
+import static turnheel.engine.design.Catalogue.LEG_TOP;
 import static turnheel.engine.design.Catalogue.TOE_ALTERNATE;
 import static turnheel.engine.design.Catalogue.TOE_ALTERNATE_FROM;
 import static turnheel.engine.design.Catalogue.TOE_CAST_ON;
@@ -29,6 +31,7 @@ import static turnheel.engine.design.Catalogue.TOE_EVERY_ROUND;
 import static turnheel.engine.design.Catalogue.TOE_POINTS;
 import static turnheel.engine.design.Catalogue.TOE_SECOND_LINE_AFTER;
 import static turnheel.engine.design.Catalogue.TOE_SECTIONS_FROM;
+import static turnheel.engine.design.Catalogue.TOE_STITCHES;
 import static turnheel.engine.design.Catalogue.TOE_TIP;
 import static turnheel.engine.design.Catalogue.WANTED_LENGTH;
 
@@ -63,6 +66,7 @@ final class PartChecks {
     private static final int FEWEST_SECTION_STITCHES = 2;
     private static final double WORN_STRETCH = 1.25;
     private static final int NARROWEST_CENTRE = 2;
+    private static final int SIDES = 2;
     private static final int UNEVENEST_SPLIT = 2;
 
     private final Design design;
@@ -96,16 +100,19 @@ final class PartChecks {
 
     private void toe() {
         switch (design.toe()) {
-            case RoundToe toe -> taper(TOE_CAST_ON, TOE_ALTERNATE_FROM, FOOT_STITCHES);
+            case RoundToe toe -> {
+                castOnSides();
+                taper(TOE_CAST_ON, TOE_ALTERNATE_FROM, FOOT_STITCHES);
+            }
             case WedgeToe toe -> taper(TOE_TIP, TOE_ALTERNATE_FROM, FOOT_STITCHES);
             case AsymmetricToe toe -> {
                 taper(TOE_TIP, TOE_ALTERNATE_FROM, FOOT_STITCHES);
                 secondLine();
             }
             case StarToe toe -> sections();
-            case ShortRowToe toe -> centre(TOE_CENTRE);
+            case ShortRowToe toe -> centre(TOE_CENTRE, TOE_STITCHES);
         }
-        if (has(TOE_DEPTH)) {
+        if (has(TOE_DEPTH) && has(WANTED_LENGTH)) {
             double share = value(TOE_DEPTH) / value(WANTED_LENGTH) * 100;
             if (share < SHALLOWEST_TOE_PERCENT || share > DEEPEST_TOE_PERCENT) {
                 findings.add(Check.TOE_DEPTH, TOE_DEPTH, Findings.range(SHALLOWEST_TOE_PERCENT, DEEPEST_TOE_PERCENT),
@@ -115,8 +122,20 @@ final class PartChecks {
     }
 
     private void taper(Parameter tip, Parameter turn, Parameter widest) {
-        if (value(turn) < value(tip) || value(turn) > value(widest)) {
-            findings.add(Check.TOE_ORDER, turn, Findings.range(value(tip), value(widest)), value(turn));
+        double most = value(widest);
+        if (value(tip) > most) {
+            findings.add(Check.TOE_ORDER, tip, Findings.range(tip.least(), most), value(tip));
+        } else if (value(turn) < value(tip) || value(turn) > most) {
+            findings.add(Check.TOE_ORDER, turn, Findings.range(value(tip), most), value(turn));
+        }
+    }
+
+    /** A closed cast-on has two equal sides; a number that is no multiple of the lines either shows in the rounds. */
+    private void castOnSides() {
+        double castOn = value(TOE_CAST_ON);
+        double lines = value(TOE_POINTS);
+        if (castOn % lines == 0 && castOn % SIDES != 0) {
+            findings.add(Check.OVERRIDE_BREAKS, TOE_CAST_ON, Multiples.of((int) lines * SIDES), castOn);
         }
     }
 
@@ -134,9 +153,12 @@ final class PartChecks {
         }
     }
 
-    private void centre(Parameter centre) {
+    private void centre(Parameter centre, Parameter of) {
+        double most = value(of) - SIDES;
         if (value(centre) < NARROWEST_CENTRE) {
             findings.add(Check.HEEL_CENTRE, centre, Notation.number(NARROWEST_CENTRE), value(centre));
+        } else if (value(centre) > most) {
+            findings.add(Check.HEEL_CENTRE_WIDE, centre, Notation.number(most), value(centre));
         }
     }
 
@@ -145,7 +167,7 @@ final class PartChecks {
             findings.add(Check.FOOT_SHORT, FOOT_ROUNDS, Notation.number(value(FOOT_FEWEST)), value(FOOT_ROUNDS));
         }
         double difference = Math.abs(value(FOOT_INSTEP) - value(FOOT_SOLE));
-        if (difference > UNEVENEST_SPLIT) {
+        if (difference > UNEVENEST_SPLIT && value(FOOT_SOLE) >= 0) {
             findings.add(Check.FOOT_SPLIT, FOOT_INSTEP, Notation.number(UNEVENEST_SPLIT), difference);
         }
     }
@@ -160,7 +182,7 @@ final class PartChecks {
                     Findings.oneDecimal(share));
         }
         switch (design.heel()) {
-            case ShortRowHeel shortRow -> centre(HEEL_CENTRE);
+            case ShortRowHeel shortRow -> centre(HEEL_CENTRE, HEEL_STITCHES);
             case FlapHeel flap -> flap(flap.turn());
             case AfterthoughtHeel afterthought -> taper(HEEL_TIP, HEEL_ALTERNATE_FROM, HEEL_PICK_UP);
         }
@@ -171,7 +193,7 @@ final class PartChecks {
             findings.add(Check.FLAP_ROWS, HEEL_FLAP_ROWS, Multiples.of(2), value(HEEL_FLAP_ROWS));
         }
         if (design.direction() == Direction.TOE_UP) {
-            centre(HEEL_CENTRE);
+            centre(HEEL_CENTRE, HEEL_STITCHES);
             if (value(HEEL_GUSSET_INCREASES) < 1) {
                 findings.add(Check.GUSSET_NONE, HEEL_GUSSET_INCREASES, "1", value(HEEL_GUSSET_INCREASES));
             }
@@ -189,7 +211,7 @@ final class PartChecks {
                             value(HEEL_TURN_OFFSET));
                 }
             }
-            case SQUARE -> centre(HEEL_CENTRE);
+            case SQUARE -> centre(HEEL_CENTRE, HEEL_STITCHES);
         }
         worn();
     }
@@ -207,6 +229,7 @@ final class PartChecks {
         if (has(LEG_ROUNDS) && value(LEG_ROUNDS) < 0) {
             findings.add(Check.LEG_SHORT, LEG_ROUNDS, "0", value(LEG_ROUNDS));
         }
+        changeOver(value(FOOT_STITCHES), LEG_STITCHES);
         switch (design.leg()) {
             case StraightLeg straight -> { }
             case CalfLeg calf -> {
@@ -219,9 +242,24 @@ final class PartChecks {
     }
 
     private void cuff() {
-        double repeat = design.cuff().repeat();
-        if (value(CUFF_STITCHES) % repeat != 0) {
-            findings.add(Check.CUFF_REPEAT, CUFF_STITCHES, Multiples.of(design.cuff().repeat()), value(CUFF_STITCHES));
+        double stitches = value(CUFF_STITCHES);
+        int repeat = design.cuff().repeat();
+        if (stitches % repeat != 0 || stitches < repeat) {
+            findings.add(Check.CUFF_REPEAT, CUFF_STITCHES, Multiples.of(repeat), stitches);
+        } else {
+            changeOver(value(switch (design.leg()) {
+                case StraightLeg straight -> LEG_STITCHES;
+                case CalfLeg calf -> LEG_TOP;
+            }), CUFF_STITCHES);
+        }
+    }
+
+    /** A round can make one stitch of every strand, or one of every two stitches. */
+    private void changeOver(double from, Parameter to) {
+        double fewest = Math.ceil(from / 2);
+        double most = 2 * from;
+        if (value(to) < fewest || value(to) > most) {
+            findings.add(Check.CHANGE_OVER, to, Findings.range(fewest, most), value(to));
         }
     }
 }

@@ -34,7 +34,8 @@ final class SizeOrder {
                     queries.add(query(Check.MEASUREMENT_ORDER, measurement, before, size));
                 }
             }
-            if (has(FOOT_STITCHES, before, size) && size.value(FOOT_IDEAL) >= before.value(FOOT_IDEAL)) {
+            if (has(FOOT_STITCHES, before, size) && has(FOOT_IDEAL, before, size)
+                    && size.value(FOOT_IDEAL) >= before.value(FOOT_IDEAL)) {
                 counts(before, size, queries);
             }
         }

@@ -53,7 +53,8 @@ public final class Catalogue {
     public static final Parameter TOE_POINTS = rule("toe.points", LINES, 2, 12);
     public static final Parameter TOE_CAST_ON = rule("toe.castOn", STITCHES, 2, 200);
     public static final Parameter TOE_ALTERNATE_FROM = rule("toe.alternateFrom", STITCHES, 2, 1000);
-    public static final Parameter TOE_TIP = rule("toe.tip", STITCHES, 2, 500);
+    /** At least 8: a side of fewer than 4 has no room for two decreases and an edge stitch beside each. */
+    public static final Parameter TOE_TIP = rule("toe.tip", STITCHES, 8, 500);
     public static final Parameter TOE_PLAIN_BETWEEN = rule("toe.plainBetween", ROUNDS, 1, 20);
     public static final Parameter TOE_PLAIN_MOST = rule("toe.plainMost", ROUNDS, 1, 20);
     public static final Parameter TOE_SECTIONS_FROM = result("toe.sectionsFrom", STITCHES);

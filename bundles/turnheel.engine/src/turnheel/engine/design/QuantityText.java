@@ -25,9 +25,9 @@ final class QuantityText {
 
     static Quantity parse(String text) {
         String trimmed = text.strip().toLowerCase(Locale.ROOT);
-        // A gauge such as 18/2 in and the fraction 1/2 in look alike; a length that is a bare fraction is below one inch.
+        // The gauge 8/10 cm and the fraction 1/2 in look alike; only inches are told in bare fractions, and below one.
         Matcher fraction = MIXED_LENGTH.matcher(trimmed);
-        if (fraction.matches() && (fraction.group(2) != null || below1(fraction))) {
+        if (fraction.matches() && (fraction.group(2) != null || isPartOfAnInch(fraction))) {
             return mixed(fraction);
         }
         Matcher gauge = GAUGE.matcher(trimmed);
@@ -50,8 +50,9 @@ final class QuantityText {
                         .formatted(shortened(text)) + "a share such as -10 %, or a gauge such as 32/10 cm");
     }
 
-    private static boolean below1(Matcher fraction) {
-        return Integer.parseInt(fraction.group(3)) < Integer.parseInt(fraction.group(4));
+    private static boolean isPartOfAnInch(Matcher fraction) {
+        return unit(fraction.group(5)) == LengthUnit.INCH
+                && Integer.parseInt(fraction.group(3)) < Integer.parseInt(fraction.group(4));
     }
 
     private static Length mixed(Matcher fraction) {

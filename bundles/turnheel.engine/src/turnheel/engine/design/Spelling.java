@@ -15,7 +15,8 @@ public final class Spelling {
 
     /** The closest of the words, when it is close enough to be meant; the first of several that are equally close. */
     public static Optional<String> suggestion(String mistyped, Collection<String> words) {
-        int slips = Math.max(1, mistyped.length() / LETTERS_PER_SLIP);
+        // A single letter could be mistyped into any other.
+        int slips = mistyped.length() < 2 ? 0 : Math.max(1, mistyped.length() / LETTERS_PER_SLIP);
         return words.stream().min(Comparator.comparingInt(word -> distance(mistyped, word)))
                 .filter(word -> distance(mistyped, word) <= slips);
     }

@@ -2,8 +2,7 @@ package turnheel.engine.grading;
 
 import java.util.ArrayList;
 import java.util.List;
-
-import org.eclipse.jdt.annotation.Nullable;
+import java.util.Optional;
 
 /**
  * Picks the stitches around the foot for all sizes at once: the vector that minimises the sum of squared relative
@@ -37,12 +36,13 @@ final class CountSolver {
     }
 
     static CountAnswer solve(List<SizeWish> sizes) {
-        Path best = best(sizes);
-        return best != null ? new CountAnswer.Counts(best.counts())
+        Optional<Path> best = best(sizes);
+        return best.isPresent() ? new CountAnswer.Counts(best.get().counts())
                 : new CountAnswer.Unsolvable(sizes.stream().map(SizeWish::alone).toList(), clashing(sizes));
     }
 
-    private static @Nullable Path best(List<SizeWish> sizes) {
+    /** The cheapest way through all sizes, when there is one. */
+    private static Optional<Path> best(List<SizeWish> sizes) {
         List<Path> paths = List.of(new Path(List.of(), Cost.NONE));
         for (int i = 0; i < sizes.size(); i++) {
             SizeWish size = sizes.get(i);
@@ -54,7 +54,7 @@ final class CountSolver {
             }
             paths = longer;
         }
-        return paths.stream().min(Path::compareTo).orElse(null);
+        return paths.stream().min(Path::compareTo);
     }
 
     /**
@@ -73,7 +73,7 @@ final class CountSolver {
         for (int length = 1; length <= sizes.size(); length++) {
             for (int first = 0; first + length <= sizes.size(); first++) {
                 List<SizeWish> run = sizes.subList(first, first + length);
-                if (best(run) == null) {
+                if (best(run).isEmpty()) {
                     return run.stream().map(SizeWish::label).toList();
                 }
             }

@@ -15,7 +15,6 @@ import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.design.Quantity;
-import turnheel.engine.design.Role;
 import turnheel.engine.query.Check;
 import turnheel.engine.query.Query;
 import turnheel.engine.term.Key;

@@ -1,6 +1,7 @@
 package turnheel.engine.grading;
 
 import java.text.MessageFormat;
+import java.util.Arrays;
 import java.util.ResourceBundle;
 
 /** What a part needs of a count, in words; they are in {@code why.properties}. */
@@ -21,7 +22,8 @@ final class NeedWords {
         return format("need." + need.kind().name().toLowerCase(java.util.Locale.ROOT), of(need.counts(), need.fewest()));
     }
 
+    /** Numbers go in as text, with the digits of the words and not of the machine: exports must not depend on it. */
     static String format(String key, Object... arguments) {
-        return MessageFormat.format(WORDS.getString(key), arguments);
+        return MessageFormat.format(WORDS.getString(key), Arrays.stream(arguments).map(Object::toString).toArray());
     }
 }

@@ -5,8 +5,7 @@
  * one thing that no rule can say – which count – is {@link turnheel.engine.grading.CountSolver}'s. Nothing here lists
  * rounds, writes words for knitters or knows a screen.
  */
-@NonNullByDefault({DefaultLocation.PARAMETER, DefaultLocation.RETURN_TYPE, DefaultLocation.FIELD})
+@NonNullByDefault
 package turnheel.engine.grading;
 
-import org.eclipse.jdt.annotation.DefaultLocation;
 import org.eclipse.jdt.annotation.NonNullByDefault;

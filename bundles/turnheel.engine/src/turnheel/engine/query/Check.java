@@ -21,6 +21,8 @@ public enum Check {
     NOT_WHOLE("counts.not-whole", ERROR),
     /** A number of stitches, rounds or times is below zero. */
     NEGATIVE("counts.negative", ERROR),
+    /** One round would have to bring a count to more than twice or less than half. */
+    CHANGE_OVER("counts.change-too-great", ERROR),
     /** A rule divides by zero for these numbers. */
     UNDEFINED("counts.undefined", ERROR),
     /** The toe is outside the usual share of the finished length. */
@@ -29,6 +31,8 @@ public enum Check {
     TOE_ORDER("toe.order", ERROR),
     /** The unturned centre of the heel is too narrow. */
     HEEL_CENTRE("heel.centre-narrow", ERROR),
+    /** The unturned centre of the heel leaves no stitch to turn. */
+    HEEL_CENTRE_WIDE("heel.centre-wide", ERROR),
     /** The heel has more stitches than the foot. */
     HEEL_TOO_WIDE("heel.too-wide", ERROR),
     /** The heel is outside the usual share of the foot's stitches. */

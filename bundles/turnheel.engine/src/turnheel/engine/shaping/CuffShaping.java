@@ -61,6 +61,9 @@ final class CuffShaping {
 
     private static void rib(RibCuff rib, Needle needle, int rounds) {
         int repeats = Whole.share(needle.stitches(), rib.repeat());
+        if (repeats == 0) {
+            throw new Whole.NotKnittable();
+        }
         List<Step> repeat = steps(work(Stitch.KNIT, rib.knit()), work(Stitch.PURL, rib.purl()));
         for (int i = 0; i < rounds; i++) {
             needle.round(RoundKind.RIB, new Step.Repeat(repeat, repeats));

@@ -3,8 +3,7 @@
  * {@code shaping} makes steps from counts, {@code writing} puts them into words; who reads written patterns makes them
  * from words. Nothing here knows a rule or a size.
  */
-@NonNullByDefault({DefaultLocation.PARAMETER, DefaultLocation.RETURN_TYPE, DefaultLocation.FIELD})
+@NonNullByDefault
 package turnheel.engine.stitch;
 
-import org.eclipse.jdt.annotation.DefaultLocation;
 import org.eclipse.jdt.annotation.NonNullByDefault;

@@ -2,8 +2,7 @@
  * From rounds to words. In: rounds as steps. Out: text in the trade's usual English; every abbreviation comes from the
  * vocabulary table, {@code vocabulary.properties}. Nothing here counts or decides.
  */
-@NonNullByDefault({DefaultLocation.PARAMETER, DefaultLocation.RETURN_TYPE, DefaultLocation.FIELD})
+@NonNullByDefault
 package turnheel.engine.writing;
 
-import org.eclipse.jdt.annotation.DefaultLocation;
 import org.eclipse.jdt.annotation.NonNullByDefault;

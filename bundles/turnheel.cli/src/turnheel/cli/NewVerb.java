@@ -1,0 +1,191 @@
+package turnheel.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+import turnheel.engine.checks.Checks;
+import turnheel.engine.design.Catalogue;
+import turnheel.engine.design.Design;
+import turnheel.engine.design.Direction;
+import turnheel.engine.design.Gauge;
+import turnheel.engine.design.Increase;
+import turnheel.engine.design.Length;
+import turnheel.engine.design.LengthUnit;
+import turnheel.engine.design.Quantity;
+import turnheel.engine.design.RibCuff;
+import turnheel.engine.design.Role;
+import turnheel.engine.design.RoundToe;
+import turnheel.engine.design.ShortRowHeel;
+import turnheel.engine.design.Size;
+import turnheel.engine.design.SockLength;
+import turnheel.engine.design.StraightLeg;
+import turnheel.engine.design.TurnMethod;
+import turnheel.engine.grading.Grader;
+import turnheel.exchange.sizes.SizeTables;
+import turnheel.model.DocumentException;
+import turnheel.model.Documents;
+import turnheel.model.PatternFiles;
+import turnheel.model.pattern.Pattern;
+
+/** {@code new}: a pattern file from options, with a usual choice for everything but the sizes. */
+@Command(name = "new", abbreviateSynopsis = true)
+final class NewVerb extends Verb {
+
+    private static final Length TEN_CENTIMETRES = new Length(10, LengthUnit.CENTIMETRE);
+
+    @Mixin
+    private PatternArgument pattern;
+
+    private final Map<PatternOption, String> given = new EnumMap<>(PatternOption.class);
+
+    @Option(names = "--title", order = 1, paramLabel = "TEXT")
+    private void title(String value) {
+        given.put(PatternOption.TITLE, value);
+    }
+
+    @Option(names = "--direction", order = 2, paramLabel = "WORD")
+    private void direction(String value) {
+        given.put(PatternOption.DIRECTION, value);
+    }
+
+    @Option(names = "--gauge", order = 3, paramLabel = "GAUGE")
+    private void gauge(String value) {
+        given.put(PatternOption.GAUGE, value);
+    }
+
+    @Option(names = "--toe", order = 4, paramLabel = "KIND")
+    private void toe(String value) {
+        given.put(PatternOption.TOE, value);
+    }
+
+    @Option(names = "--increase", order = 5, paramLabel = "WORD")
+    private void increase(String value) {
+        given.put(PatternOption.INCREASE, value);
+    }
+
+    @Option(names = "--heel", order = 6, paramLabel = "KIND")
+    private void heel(String value) {
+        given.put(PatternOption.HEEL, value);
+    }
+
+    @Option(names = "--turn", order = 7, paramLabel = "WORD")
+    private void turn(String value) {
+        given.put(PatternOption.TURN, value);
+    }
+
+    @Option(names = "--leg", order = 8, paramLabel = "KIND")
+    private void leg(String value) {
+        given.put(PatternOption.LEG, value);
+    }
+
+    @Option(names = "--length", order = 9, paramLabel = "WORD")
+    private void length(String value) {
+        given.put(PatternOption.LENGTH, value);
+    }
+
+    @Option(names = "--cuff", order = 10, paramLabel = "KIND")
+    private void cuff(String value) {
+        given.put(PatternOption.CUFF, value);
+    }
+
+    @Option(names = "--cuff-height", order = 11, paramLabel = "LENGTH")
+    private String cuffHeight;
+
+    @Option(names = "--sizes", order = 12, paramLabel = "TABLE")
+    private String table;
+
+    @Option(names = "--size", order = 13, paramLabel = "SIZE")
+    private List<String> sizes = List.of();
+
+    @Option(names = "--force", order = 14)
+    private boolean force;
+
+    NewVerb(Output output) {
+        super(output);
+    }
+
+    @Override
+    public Integer call() throws Refusal {
+        Path file = pattern.path();
+        requireFree(file);
+        Pattern document = Documents.pattern(usual(sizes(), title(file)));
+        for (Map.Entry<PatternOption, String> option : given.entrySet()) {
+            option.getKey().write(document, "--" + option.getKey().word(), option.getValue());
+        }
+        if (cuffHeight != null) {
+            Quantity height = cuffHeight();
+            document.getSizes().forEach(size -> Documents.setOverride(size, Catalogue.CUFF_HEIGHT.key(), height));
+        }
+        Design design = PatternArgument.design(document);
+        try {
+            PatternFiles.save(document, file);
+        } catch (DocumentException unwritable) {
+            throw new Refusal(unwritable);
+        }
+        List<String> labels = design.sizes().stream().map(Size::label).toList();
+        if (isJson()) {
+            output().document(Json.document("turnheel-new/1", json -> write(design.title(), labels, json)));
+        } else {
+            output().line(Words.NEW_WRITTEN.with(pattern.name(), labels.size(), String.join(", ", labels)));
+        }
+        return Verdict.noted(Checks.of(Grader.grade(design)), output(), pattern.name());
+    }
+
+    private void requireFree(Path file) throws Refusal {
+        if (Files.isDirectory(file)) {
+            throw new Refusal(Words.IS_A_FOLDER.with(pattern.name()));
+        }
+        if (!force && Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            throw new Refusal(Words.EXISTS.with(pattern.name()));
+        }
+    }
+
+    private List<Size> sizes() throws Refusal {
+        if (table != null && !sizes.isEmpty()) {
+            throw new Refusal(Words.SIZES_BOTH.text());
+        }
+        if (table == null && sizes.isEmpty()) {
+            throw new Refusal(Words.SIZES_MISSING.with(String.join(" ", SizeTables.ids())));
+        }
+        return table == null ? SizeOption.sizes(sizes) : SizesVerb.table(table).sizes();
+    }
+
+    private static String title(Path file) {
+        String name = file.getFileName().toString();
+        return name.substring(0, name.length() - PatternFiles.EXTENSION.length() - 1);
+    }
+
+    /** What most sock patterns have; the gauge is that of common sock yarn. */
+    private static Design usual(List<Size> sizes, String title) {
+        return new Design(title, Direction.TOE_UP, new Gauge(32, TEN_CENTIMETRES), new Gauge(44, TEN_CENTIMETRES),
+                new RoundToe(4, Increase.YARN_OVER), new ShortRowHeel(TurnMethod.WRAPPED), new StraightLeg(SockLength.CREW),
+                new RibCuff(2, 2), sizes);
+    }
+
+    private Quantity cuffHeight() throws Refusal {
+        try {
+            Quantity height = Quantity.parse(cuffHeight);
+            Catalogue.CUFF_HEIGHT.require(Role.RULE, height);
+            return height;
+        } catch (IllegalArgumentException refused) {
+            throw new Refusal(Words.VALUE_REFUSED.with("--cuff-height", refused.getMessage()));
+        }
+    }
+
+    private void write(String title, List<String> labels, JsonGenerator json) throws IOException {
+        json.writeStringField("file", pattern.name());
+        json.writeStringField("title", title);
+        Json.texts(json, "sizes", labels);
+    }
+}

@@ -1,0 +1,119 @@
+package turnheel.cli;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+import turnheel.cli.Table.Side;
+import turnheel.engine.checks.Checks;
+import turnheel.engine.design.Size;
+import turnheel.engine.grading.Graded;
+import turnheel.engine.grading.Grader;
+import turnheel.engine.term.Key;
+import turnheel.model.DocumentException;
+import turnheel.model.PatternFiles;
+import turnheel.model.pattern.Pattern;
+
+/** {@code set}: changes inputs, overrides and what belongs to the whole pattern; all of them or none. */
+@Command(name = "set")
+final class SetVerb extends Verb {
+
+    @Mixin
+    private PatternArgument pattern;
+
+    @Parameters(index = "1..*", arity = "1..*", paramLabel = "KEY=VALUE", descriptionKey = "change")
+    private List<String> texts;
+
+    SetVerb(Output output) {
+        super(output);
+    }
+
+    @Override
+    public Integer call() throws Refusal {
+        Pattern document = pattern.document();
+        Graded before = Grader.grade(PatternArgument.design(document));
+        List<Change> changes = new ArrayList<>();
+        Set<String> named = new HashSet<>();
+        for (String text : texts) {
+            Assignment assignment = Assignment.parse(text);
+            assignment.applyTo(document, new ResultOrigins(before.rules(), pattern.name())).stream()
+                    .filter(Change::isChange).forEach(changes::add);
+            named.add(assignment.name().key());
+        }
+        Graded after = Grader.grade(PatternArgument.design(document));
+        requireRows(after, named);
+        if (!changes.isEmpty()) {
+            save(document);
+        }
+        if (isJson()) {
+            output().document(Json.document("turnheel-set/1", json -> write(changes, json)));
+        } else if (changes.isEmpty()) {
+            output().line(Words.SET_UNCHANGED.with(pattern.name()));
+        } else {
+            output().lines(table(changes));
+        }
+        return Verdict.noted(Checks.of(after), output(), pattern.name());
+    }
+
+    /** What stands under a key that no part of the pattern has would never be seen again. */
+    private void requireRows(Graded after, Set<String> named) throws Refusal {
+        for (Size size : after.design().sizes()) {
+            List<Key> keys = new ArrayList<>(size.inputs().keySet());
+            keys.addAll(size.overrides().keySet());
+            for (Key key : keys) {
+                if (!after.rules().contains(key)) {
+                    throw new Refusal(named.contains(key.name())
+                            ? new ResultOrigins(after.rules(), pattern.name()).absence(key)
+                            : Words.KEY_LEFT_WITHOUT_PART.with(pattern.name(), size.label(), key));
+                }
+            }
+        }
+    }
+
+    private void save(Pattern document) throws Refusal {
+        try {
+            PatternFiles.save(document, pattern.path());
+        } catch (DocumentException unwritable) {
+            throw new Refusal(unwritable);
+        }
+    }
+
+    private static List<String> table(List<Change> changes) {
+        Table table = new Table(Side.LEFT, Side.LEFT, Side.RIGHT, Side.RIGHT).row(Words.HEADING_KEY.text(),
+                Words.HEADING_SIZE.text(), Words.HEADING_WAS.text(), Words.HEADING_NOW.text());
+        for (Change change : changes) {
+            table.row(change.name(), change.size().orElse(Words.WHOLE_PATTERN.text()), shown(change.was()), shown(change.now()));
+        }
+        return table.lines();
+    }
+
+    private static String shown(String text) {
+        return text.isEmpty() ? Figures.NONE : text;
+    }
+
+    private void write(List<Change> changes, JsonGenerator json) throws IOException {
+        json.writeStringField("file", pattern.name());
+        json.writeArrayFieldStart("changes");
+        for (Change change : changes) {
+            json.writeStartObject();
+            json.writeStringField("key", change.name());
+            json.writeStringField("size", change.size().orElse(null));
+            json.writeStringField("was", orNull(change.was()));
+            json.writeStringField("now", orNull(change.now()));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private static String orNull(String text) {
+        return text.isEmpty() ? null : text;
+    }
+}

@@ -1,0 +1,154 @@
+package turnheel.cli;
+
+import java.text.MessageFormat;
+import java.util.Locale;
+import java.util.ResourceBundle;
+
+/** The sentences of {@code words.properties}, with their placeholders. The texts of {@code --help} are in {@code usage.properties}. */
+enum Words {
+    /** {0} sentence. */
+    LINE,
+    /** {0} exception, {1} place. */
+    FAULT,
+    OUTPUT_LOST,
+
+    /** {0} list of verbs. */
+    VERB_MISSING,
+    /** {0} verb, {1} list of verbs. */
+    VERB_UNKNOWN,
+    /** {0} command, {1} option, {2} list of options. */
+    OPTION_UNKNOWN,
+    /** {0} command, {1} argument. */
+    ARGUMENT_LEFT_OVER,
+    /** {0} command, {1} options and arguments. */
+    ARGUMENT_MISSING,
+    /** {0} command, {1} option. */
+    OPTION_TWICE,
+    /** {0} command, {1} sentence. */
+    USAGE_OTHER,
+    /** {0} the sentence before, {1} a word. */
+    DID_YOU_MEAN,
+    /** {0} what it was given for, {1} word, {2} list of words. */
+    CHOICE_UNKNOWN,
+
+    /** {0} file. */
+    NOT_A_PATH,
+    /** {0} file, {1} ending. */
+    NOT_A_PATTERN_NAME,
+    /** {0} file. */
+    NO_SUCH_FILE,
+    /** {0} file. */
+    IS_A_FOLDER,
+    /** {0} file. */
+    EXISTS,
+    /** {0} file, {1} size, {2} key. */
+    NO_MEASUREMENT,
+    /** {0} file, {1} size, {2} list of sizes. */
+    NO_SUCH_SIZE,
+    /** {0} file, {1} number of queries. */
+    QUERIES_LEFT,
+
+    /** {0} argument. */
+    NOT_AN_ASSIGNMENT,
+    /** {0} key. */
+    KEY_UNKNOWN,
+    /** {0} word, {1} list of words. */
+    NAME_UNKNOWN,
+    /** {0} key, {1} list of keys that can be set. */
+    KEY_IS_RESULT,
+    /** {0} file, {1} key, {2} list of keys of the same part. */
+    KEY_ABSENT,
+    /** {0} file, {1} size, {2} key. */
+    KEY_LEFT_WITHOUT_PART,
+    /** {0} argument, {1} sentence. */
+    VALUE_REFUSED,
+    /** {0} name. */
+    VALUE_MISSING,
+    /** {0} word. */
+    NOT_OF_A_SIZE,
+    /** {0} argument. */
+    NOT_A_CELL,
+    /** {0} option, {1} value. */
+    NOT_A_GAUGE,
+    /** {0} option, {1} value. */
+    NOT_A_CUFF,
+    /** {0} value. */
+    NOT_A_SIZE,
+    /** {0} label. */
+    SIZE_OPTION,
+    /** {0} argument. */
+    SIZE_OF,
+    /** {0} label, {1} word. */
+    MEASUREMENT_TWICE,
+    /** {0} label, {1} word. */
+    MEASUREMENT_NEEDED,
+    /** {0} label, {1} word, {2} sentence. */
+    MEASUREMENT_REFUSED,
+    /** {0} label. */
+    LABEL_TWICE,
+    /** {0} list of tables. */
+    SIZES_MISSING,
+    SIZES_BOTH,
+
+    /** {0} file, {1} number of sizes, {2} list of sizes. */
+    NEW_WRITTEN,
+    /** {0} file. */
+    SET_UNCHANGED,
+    /** {0} file. */
+    EXPORT_WRITTEN,
+    /** {0} title, {1} size. */
+    ROUNDS_TITLE,
+    ROUNDS_NONE,
+    /** {0} direction, {1} gauge. */
+    GRADE_SUBTITLE,
+    /** {0} stitches, {1} rounds, {2} length. */
+    GAUGE_TOGETHER,
+    /** {0} stitches, {1} length, {2} rounds, {3} length. */
+    GAUGE_APART,
+    GRADE_LEGEND,
+    /** {0} list of keys. */
+    WHY_BASIS,
+    /** {0} list of keys. */
+    WHY_DEPENDENTS,
+    CHECK_CLEAN,
+    /** {0} number of errors, {1} number of warnings. */
+    CHECK_SUMMARY,
+    /** {0} source of the table. */
+    SIZES_SOURCE,
+    NOTHING,
+    WHOLE_PATTERN,
+
+    HEADING_KEY,
+    HEADING_UNIT,
+    HEADING_ROUND,
+    HEADING_STITCHES,
+    HEADING_OPEN,
+    HEADING_KIND,
+    HEADING_TEXT,
+    HEADING_SEVERITY,
+    HEADING_CHECK,
+    HEADING_SIZES,
+    HEADING_MESSAGE,
+    HEADING_SIZE,
+    HEADING_WAS,
+    HEADING_NOW,
+    HEADING_NAME,
+    HEADING_TITLE;
+
+    private static final ResourceBundle TEXTS = ResourceBundle.getBundle("turnheel.cli.words");
+
+    /** The text as it stands. */
+    String text() {
+        return TEXTS.getString(name());
+    }
+
+    /** The sentence with its placeholders filled in. */
+    String with(Object... values) {
+        Object[] texts = new Object[values.length];
+        for (int i = 0; i < values.length; i++) {
+            // As text: a number would come out with the separators of the machine's country.
+            texts[i] = String.valueOf(values[i]);
+        }
+        return new MessageFormat(text(), Locale.ROOT).format(texts);
+    }
+}

@@ -1,0 +1,149 @@
+package turnheel.exchange;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import turnheel.engine.design.Cuff;
+import turnheel.engine.design.Design;
+import turnheel.engine.design.Direction;
+import turnheel.engine.design.Gauge;
+import turnheel.engine.design.Increase;
+import turnheel.engine.design.Leg;
+import turnheel.engine.design.Quantity;
+import turnheel.engine.design.RibCuff;
+import turnheel.engine.design.RoundToe;
+import turnheel.engine.design.ShortRowHeel;
+import turnheel.engine.design.Size;
+import turnheel.engine.design.SockLength;
+import turnheel.engine.design.StraightLeg;
+import turnheel.engine.design.Toe;
+import turnheel.engine.design.TurnMethod;
+import turnheel.engine.design.WedgeToe;
+import turnheel.engine.term.Key;
+
+/** Designs that every export is tried on. All measurements are invented. */
+public final class Designs {
+
+    private static final String FOOT_LENGTH = "body.footLength";
+    private static final String FOOT_CIRCUMFERENCE = "body.footCircumference";
+    private static final String HEEL_CIRCUMFERENCE = "body.heelCircumference";
+
+    private Designs() {
+    }
+
+    /** One of each: what is exported differs by kind of part, direction, unit and source of the values. */
+    public static Map<String, Design> all() {
+        Map<String, Design> all = new LinkedHashMap<>();
+        all.put("toe-up", toeUp());
+        all.put("cuff-down", cuffDown());
+        all.put("overrides", overrides());
+        all.put("missing", missing());
+        all.put("six-lines", sixLines());
+        all.put("twelve", twelve());
+        return all;
+    }
+
+    /** Round toe, metric, five sizes; everything that has a default takes it. */
+    public static Design toeUp() {
+        return new Design("Quay Steps", Direction.TOE_UP, gauge("32/10 cm"), gauge("44/10 cm"),
+                new RoundToe(4, Increase.YARN_OVER), heel(), crew(), new RibCuff(2, 2), List.of(
+                        size("XS", "210 mm", "195 mm", "270 mm"), size("S", "225 mm", "207 mm", "287 mm"),
+                        size("M", "240 mm", "220 mm", "305 mm"), size("L", "255 mm", "235 mm", "322 mm"),
+                        size("XL", "270 mm", "250 mm", "340 mm")));
+    }
+
+    /** Wedge toe, written in inches, with a gauge, an ease and a leg height of its own in one size. */
+    public static Design cuffDown() {
+        Size own = with(size("38/39", "9 1/2 in", "8.75 in", "12 in"), Map.of("gauge.stitches", "7.5/1 in",
+                "fit.easeAround", "-8 %", "fit.easeLength", "-0.25 in", "body.legHeight", "8 in"), Map.of());
+        return new Design("Breakwater", Direction.CUFF_DOWN, gauge("8/1 in"), gauge("22/2 in"),
+                new WedgeToe(Increase.MAKE_ONE), heel(), new StraightLeg(SockLength.ANKLE), new RibCuff(1, 1),
+                List.of(size("36/37", "9 in", "8.25 in", "11.5 in"), own, size("40/41", "10 in", "9.2 in", "12.6 in")));
+    }
+
+    /** Overrides of a chosen count and of rules, some of which break what the parts need. */
+    public static Design overrides() {
+        Design plain = toeUp();
+        List<Size> sizes = new ArrayList<>(plain.sizes());
+        sizes.set(1, with(sizes.get(1), Map.of(), Map.of("foot.stitches", "62", "cuff.height", "1 1/2 in")));
+        sizes.set(2, with(sizes.get(2), Map.of(),
+                Map.of("foot.instep", "35", "heel.centre", "12", "toe.alternateFrom", "28")));
+        sizes.set(3, with(sizes.get(3), Map.of(), Map.of("foot.rounds", "61", "leg.stitches", "76")));
+        return with(plain, "Overruled", sizes);
+    }
+
+    /** One size without the heel's circumference, one without the foot's, one small child's. */
+    public static Design missing() {
+        return with(toeUp(), "Gaps", List.of(size("child", "150 mm", "150 mm", "205 mm"),
+                new Size("heel", "no heel", inputs(Map.of(FOOT_LENGTH, "225 mm", FOOT_CIRCUMFERENCE, "207 mm")),
+                        Map.of()),
+                new Size("foot", "no foot", inputs(Map.of(FOOT_LENGTH, "240 mm")), Map.of())));
+    }
+
+    /** A toe whose plain rounds are computed, in thick yarn. */
+    public static Design sixLines() {
+        return new Design("Mooring", Direction.CUFF_DOWN, gauge("22/10 cm"), gauge("30.5/10 cm"),
+                new RoundToe(6, Increase.LIFTED), heel(), new StraightLeg(SockLength.KNEE), new RibCuff(3, 1),
+                List.of(size("1", "235 mm", "220 mm", "305 mm"), size("2", "262 mm", "243 mm", "331 mm")));
+    }
+
+    /** Twelve sizes, 9 mm apart. */
+    public static Design twelve() {
+        List<Size> sizes = new ArrayList<>();
+        for (int i = 0; i < 12; i++) {
+            sizes.add(size("T" + (i + 1), 200 + 9 * i + " mm", 185 + 9 * i + " mm", 252 + 12 * i + " mm"));
+        }
+        return with(toeUp(), "Twelve Lamps", sizes);
+    }
+
+    /** A design of one size under any title. */
+    public static Design titled(String title) {
+        return with(toeUp(), title, toeUp().sizes().subList(0, 1));
+    }
+
+    /** The same design with other sizes. */
+    public static Design with(Design design, String title, List<Size> sizes) {
+        return new Design(title, design.direction(), design.stitchGauge(), design.roundGauge(), design.toe(),
+                design.heel(), design.leg(), design.cuff(), sizes);
+    }
+
+    /** The same design with another toe and cuff. */
+    public static Design with(Design design, Toe toe, Leg leg, Cuff cuff) {
+        return new Design(design.title(), design.direction(), design.stitchGauge(), design.roundGauge(), toe,
+                design.heel(), leg, cuff, design.sizes());
+    }
+
+    /** The same size with more inputs and overrides. */
+    public static Size with(Size size, Map<String, String> moreInputs, Map<String, String> overrides) {
+        Map<Key, Quantity> inputs = new LinkedHashMap<>(size.inputs());
+        inputs.putAll(inputs(moreInputs));
+        Map<Key, Quantity> all = new LinkedHashMap<>(size.overrides());
+        all.putAll(inputs(overrides));
+        return new Size(size.id(), size.label(), inputs, all);
+    }
+
+    public static Size size(String label, String footLength, String footCircumference, String heelCircumference) {
+        return new Size("id of " + label, label, inputs(Map.of(FOOT_LENGTH, footLength, FOOT_CIRCUMFERENCE,
+                footCircumference, HEEL_CIRCUMFERENCE, heelCircumference)), Map.of());
+    }
+
+    public static Gauge gauge(String text) {
+        return (Gauge) Quantity.parse(text);
+    }
+
+    private static Map<Key, Quantity> inputs(Map<String, String> texts) {
+        Map<Key, Quantity> inputs = new LinkedHashMap<>();
+        texts.forEach((key, text) -> inputs.put(new Key(key), Quantity.parse(text)));
+        return inputs;
+    }
+
+    private static ShortRowHeel heel() {
+        return new ShortRowHeel(TurnMethod.WRAPPED);
+    }
+
+    private static StraightLeg crew() {
+        return new StraightLeg(SockLength.CREW);
+    }
+}

@@ -1,0 +1,108 @@
+package turnheel.exchange.imprint;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+import org.junit.jupiter.api.Test;
+
+import turnheel.engine.design.Design;
+import turnheel.engine.design.Direction;
+import turnheel.engine.design.Increase;
+import turnheel.engine.design.Quantity;
+import turnheel.engine.design.RibCuff;
+import turnheel.engine.design.RoundToe;
+import turnheel.engine.design.ShortRowHeel;
+import turnheel.engine.design.Size;
+import turnheel.engine.design.SockLength;
+import turnheel.engine.design.StraightLeg;
+import turnheel.engine.design.TurnMethod;
+import turnheel.engine.design.WedgeToe;
+import turnheel.engine.term.Key;
+import turnheel.exchange.Designs;
+
+class ContentHashTest {
+
+    private static final Design DESIGN = Designs.toeUp();
+
+    @Test
+    void isTheSha256OfTheCanonicalText() {
+        Size size = new Size("any", "M \"big\"", Map.of(new Key("body.footLength"), Quantity.parse("9 1/2 in"),
+                new Key("body.footCircumference"), Quantity.parse("22 cm")),
+                Map.of(new Key("foot.stitches"), Quantity.parse("64")));
+        Design design = new Design("Two\nlines", Direction.TOE_UP, Designs.gauge("32/10 cm"), Designs.gauge("44/10 cm"),
+                new RoundToe(4, Increase.YARN_OVER), new ShortRowHeel(TurnMethod.WRAPPED),
+                new StraightLeg(SockLength.CREW), new RibCuff(2, 2), List.of(size));
+        assertEquals("""
+                turnheel-design/1
+                title "Two\\u000alines"
+                direction TOE_UP
+                gauge.stitches 32/10 cm
+                gauge.rounds 44/10 cm
+                toe round lines 4 increase YARN_OVER
+                heel short-row turn WRAPPED
+                leg straight length CREW
+                cuff rib knit 2 purl 2
+                size "M \\u0022big\\u0022"
+                  input body.footCircumference 22 cm
+                  input body.footLength 9.5 in
+                  override foot.stitches 64
+                """, DesignText.of(design));
+        // computed with sha256sum from the text above
+        assertEquals("f9802ae49a708ad96f3aec91d89c14b64770571c29e8803c57632ecddcbe0711", ContentHash.of(design));
+    }
+
+    @Test
+    void doesNotDependOnTheOrderOfInputsNorOnInnerIds() {
+        Size first = DESIGN.sizes().getFirst();
+        Map<Key, Quantity> turned = new LinkedHashMap<>();
+        first.inputs().entrySet().stream().sorted(Map.Entry.<Key, Quantity>comparingByKey().reversed())
+                .forEach(entry -> turned.put(entry.getKey(), entry.getValue()));
+        Design other = Designs.with(DESIGN, DESIGN.title(),
+                List.of(new Size("another id", first.label(), turned, Map.of())));
+        assertEquals(ContentHash.of(Designs.with(DESIGN, DESIGN.title(), List.of(first))), ContentHash.of(other));
+    }
+
+    @Test
+    void everyDecisionOfADesignerChangesIt() {
+        Size first = DESIGN.sizes().getFirst();
+        List<Design> designs = List.of(DESIGN,
+                Designs.titled("Another"),
+                new Design(DESIGN.title(), Direction.CUFF_DOWN, DESIGN.stitchGauge(), DESIGN.roundGauge(), DESIGN.toe(),
+                        DESIGN.heel(), DESIGN.leg(), DESIGN.cuff(), DESIGN.sizes()),
+                new Design(DESIGN.title(), DESIGN.direction(), Designs.gauge("8/25 mm"), DESIGN.roundGauge(),
+                        DESIGN.toe(), DESIGN.heel(), DESIGN.leg(), DESIGN.cuff(), DESIGN.sizes()),
+                new Design(DESIGN.title(), DESIGN.direction(), DESIGN.stitchGauge(), Designs.gauge("43/10 cm"),
+                        DESIGN.toe(), DESIGN.heel(), DESIGN.leg(), DESIGN.cuff(), DESIGN.sizes()),
+                Designs.with(DESIGN, new RoundToe(5, Increase.YARN_OVER), DESIGN.leg(), DESIGN.cuff()),
+                Designs.with(DESIGN, new RoundToe(4, Increase.LIFTED), DESIGN.leg(), DESIGN.cuff()),
+                Designs.with(DESIGN, new WedgeToe(Increase.LIFTED), DESIGN.leg(), DESIGN.cuff()),
+                Designs.with(DESIGN, DESIGN.toe(), new StraightLeg(SockLength.KNEE), DESIGN.cuff()),
+                Designs.with(DESIGN, DESIGN.toe(), DESIGN.leg(), new RibCuff(2, 1)),
+                Designs.with(DESIGN, DESIGN.toe(), DESIGN.leg(), new RibCuff(1, 2)),
+                Designs.with(DESIGN, DESIGN.title(), DESIGN.sizes().subList(0, 4)),
+                Designs.with(DESIGN, DESIGN.title(), DESIGN.sizes().reversed()),
+                only(first),
+                only(new Size(first.id(), "Y", first.inputs(), Map.of())),
+                only(Designs.with(first, Map.of("fit.easeAround", "-9 %"), Map.of())),
+                only(Designs.with(first, Map.of(), Map.of("foot.rounds", "50"))),
+                only(Designs.with(first, Map.of(), Map.of("leg.rounds", "50"))));
+        Set<String> hashes = new HashSet<>();
+        designs.forEach(design -> assertTrue(hashes.add(ContentHash.of(design)), () -> DesignText.of(design)));
+    }
+
+    private static Design only(Size size) {
+        return Designs.with(DESIGN, DESIGN.title(), List.of(size));
+    }
+
+    @Test
+    void aTitleCannotPassForAnotherLine() {
+        String text = DesignText.of(Designs.titled("x\"\ndirection CUFF_DOWN"));
+        assertTrue(text.lines().noneMatch("direction CUFF_DOWN"::equals), text);
+    }
+}

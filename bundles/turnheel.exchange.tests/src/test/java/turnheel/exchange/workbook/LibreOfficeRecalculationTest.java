@@ -1,0 +1,124 @@
+package turnheel.exchange.workbook;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+import turnheel.engine.design.Design;
+import turnheel.engine.grading.Graded;
+import turnheel.engine.grading.Grader;
+import turnheel.engine.term.Key;
+import turnheel.exchange.Designs;
+
+/** LibreOffice recalculates every workbook; the program is started once for all of them. */
+class LibreOfficeRecalculationTest {
+
+    private static final Map<String, Design> DESIGNS = Designs.all();
+    private static final Key FOOT_LENGTH = new Key("body.footLength");
+    private static final String STALE_CELL = "foot_sole_size2";
+
+    @TempDir
+    static Path folder;
+    private static Path recalculated;
+
+    static Set<String> designs() {
+        return DESIGNS.keySet();
+    }
+
+    @BeforeAll
+    static void recalculateAllWorkbooksAtOnce() throws IOException, InterruptedException {
+        List<Path> workbooks = new ArrayList<>();
+        for (Map.Entry<String, Design> design : DESIGNS.entrySet()) {
+            workbooks.add(Files.write(folder.resolve(design.getKey() + ".xlsx"), Books.write(design.getValue())));
+        }
+        workbooks.add(stale());
+        workbooks.add(changed());
+        recalculated = LibreOffice.recalculate(workbooks, folder);
+    }
+
+    /** A workbook in which one stored result is wrong. */
+    private static Path stale() throws IOException {
+        try (XSSFWorkbook workbook = Books.of(Designs.toeUp())) {
+            Books.named(workbook, STALE_CELL).getCTCell().setV("999");
+            return save(workbook, "stale.xlsx");
+        }
+    }
+
+    /** A workbook in which somebody changed a measurement; all results that follow are stale. */
+    private static Path changed() throws IOException {
+        try (XSSFWorkbook workbook = Books.of(Designs.toeUp())) {
+            Books.cell(workbook, FOOT_LENGTH, 2).setCellValue(251.5);
+            return save(workbook, "changed.xlsx");
+        }
+    }
+
+    private static Path save(XSSFWorkbook workbook, String name) throws IOException {
+        Path file = folder.resolve(name);
+        try (OutputStream out = Files.newOutputStream(file)) {
+            workbook.write(out);
+        }
+        return file;
+    }
+
+    private static List<String> differences(String name) throws IOException {
+        try (XSSFWorkbook stored = Books.read(Files.readAllBytes(folder.resolve(name + ".xlsx")));
+                XSSFWorkbook computed = Books.read(Files.readAllBytes(recalculated.resolve(name + ".xlsx")))) {
+            return Recalculation.differences(stored, computed);
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("designs")
+    void everyFormulaGivesTheStoredValue(String name) throws IOException {
+        assertEquals(List.of(), differences(name));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("designs")
+    void everyNumberIsTheEngines(String name) throws IOException {
+        try (XSSFWorkbook computed = Books.read(Files.readAllBytes(recalculated.resolve(name + ".xlsx")))) {
+            assertNumbers(Grader.grade(DESIGNS.get(name)), computed);
+        }
+    }
+
+    @Test
+    void aStaleValueIsFound() throws IOException {
+        List<String> differences = differences("stale");
+        assertEquals(1, differences.size(), differences::toString);
+        assertTrue(differences.getFirst().contains("stored 999.0"), differences::toString);
+    }
+
+    @Test
+    void aChangedMeasurementGivesWhatTheEngineGivesWithTheCountsHeld() throws IOException {
+        Graded expected = HeldCounts.grade(Grader.grade(Designs.toeUp()), 2, FOOT_LENGTH.name(), "251.5 mm");
+        try (XSSFWorkbook computed = Books.read(Files.readAllBytes(recalculated.resolve("changed.xlsx")))) {
+            assertNumbers(expected, computed);
+        }
+    }
+
+    private static void assertNumbers(Graded expected, XSSFWorkbook computed) {
+        assertAll(() -> Books.eachNumber(expected, (number, size) -> {
+            XSSFCell cell = Books.cell(computed, number.key(), size);
+            assertTrue(Books.same(number.value(), cell.getNumericCellValue()),
+                    () -> "%s of size %d: engine %s, LibreOffice %s".formatted(number.key(), size + 1,
+                            number.value(), cell.getNumericCellValue()));
+        }));
+    }
+}

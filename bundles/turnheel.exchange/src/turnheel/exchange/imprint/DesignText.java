@@ -1,0 +1,101 @@
+package turnheel.exchange.imprint;
+
+import java.util.Map;
+import java.util.TreeMap;
+
+import turnheel.engine.design.Cuff;
+import turnheel.engine.design.Design;
+import turnheel.engine.design.Heel;
+import turnheel.engine.design.Leg;
+import turnheel.engine.design.Quantity;
+import turnheel.engine.design.RibCuff;
+import turnheel.engine.design.RoundToe;
+import turnheel.engine.design.ShortRowHeel;
+import turnheel.engine.design.Size;
+import turnheel.engine.design.StraightLeg;
+import turnheel.engine.design.Toe;
+import turnheel.engine.design.WedgeToe;
+import turnheel.engine.term.Key;
+
+/**
+ * The one canonical text of a design: everything that a designer decided, a line each, keys in the order of the
+ * alphabet, quantities as written. Two designs have the same text exactly when nobody could tell them apart; the
+ * sizes' inner ids, which nobody sees, are not in it.
+ */
+final class DesignText {
+
+    /** Changes when the text of one and the same design changes, so that no old hash is taken for a new one. */
+    private static final String FORM = "turnheel-design/1";
+
+    private final StringBuilder text = new StringBuilder();
+
+    private DesignText() {
+    }
+
+    static String of(Design design) {
+        DesignText made = new DesignText();
+        made.line(FORM);
+        made.line("title " + quoted(design.title()));
+        made.line("direction " + design.direction());
+        made.line("gauge.stitches " + design.stitchGauge());
+        made.line("gauge.rounds " + design.roundGauge());
+        made.line("toe " + toe(design.toe()));
+        made.line("heel " + heel(design.heel()));
+        made.line("leg " + leg(design.leg()));
+        made.line("cuff " + cuff(design.cuff()));
+        design.sizes().forEach(made::size);
+        return made.text.toString();
+    }
+
+    private void size(Size size) {
+        line("size " + quoted(size.label()));
+        quantities("input", size.inputs());
+        quantities("override", size.overrides());
+    }
+
+    private void quantities(String role, Map<Key, Quantity> quantities) {
+        new TreeMap<>(quantities).forEach((key, quantity) -> line("  " + role + " " + key + " " + quantity));
+    }
+
+    private void line(String line) {
+        text.append(line).append('\n');
+    }
+
+    private static String toe(Toe toe) {
+        return switch (toe) {
+            case RoundToe(var lines, var increase) -> "round lines " + lines + " increase " + increase;
+            case WedgeToe(var increase) -> "wedge increase " + increase;
+        };
+    }
+
+    private static String heel(Heel heel) {
+        return switch (heel) {
+            case ShortRowHeel(var turn) -> "short-row turn " + turn;
+        };
+    }
+
+    private static String leg(Leg leg) {
+        return switch (leg) {
+            case StraightLeg(var length) -> "straight length " + length;
+        };
+    }
+
+    private static String cuff(Cuff cuff) {
+        return switch (cuff) {
+            case RibCuff(var knit, var purl) -> "rib knit " + knit + " purl " + purl;
+        };
+    }
+
+    /** In quotes, with everything escaped that could end the quotes or the line. */
+    private static String quoted(String value) {
+        StringBuilder quoted = new StringBuilder("\"");
+        value.chars().forEach(c -> {
+            if (c == '"' || c == '\\' || c < ' ') {
+                quoted.append("\\u%04x".formatted(c));
+            } else {
+                quoted.append((char) c);
+            }
+        });
+        return quoted.append('"').toString();
+    }
+}

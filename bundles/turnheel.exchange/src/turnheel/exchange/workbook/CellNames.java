@@ -1,0 +1,38 @@
+package turnheel.exchange.workbook;
+
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFName;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+import turnheel.engine.term.Key;
+
+/**
+ * The defined names of a workbook: the key and the position of the size, counted from 1, joined by underscores, as
+ * in {@code foot_stitches_size2}. Letters, digits and underscores are what every spreadsheet program allows in a
+ * name; a dot is not, and some read {@code toe.tip} as a range of columns. No name looks like a cell, since no
+ * column has an underscore. Labels of sizes are no part of a name: they can be anything ({@code 38/39}) and change.
+ * Keys have no underscore of their own, so that a name can be taken apart again.
+ */
+final class CellNames {
+
+    private static final String SIZE = "_size";
+
+    private CellNames() {
+    }
+
+    /**
+     * The name of a number of one size.
+     *
+     * @param size position of the size, from 0
+     */
+    static String of(Key key, int size) {
+        return key.name().replace('.', '_') + SIZE + (size + 1);
+    }
+
+    /** Gives a cell its name. */
+    static void define(XSSFSheet sheet, Key key, int size, int row, int column) {
+        XSSFName name = sheet.getWorkbook().createName();
+        name.setNameName(of(key, size));
+        name.setRefersToFormula(new CellReference(sheet.getSheetName(), row, column, true, true).formatAsString());
+    }
+}
