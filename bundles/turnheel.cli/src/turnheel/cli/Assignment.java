@@ -17,8 +17,8 @@ import turnheel.model.pattern.Pattern;
 import turnheel.model.pattern.SizeElement;
 
 /**
- * One change of a document: {@code foot.stitches[M]=64}, {@code body.footLength=240mm} in all sizes, {@code title=Harbour},
- * or nothing after the equals sign, which gives the number back to its rule or default.
+ * One change of a document: {@code foot.stitches[M]=64}, {@code body.footLength=240mm} in all sizes,
+ * {@code title=Harbour}, or nothing after the equals sign, which gives the number back to its rule or default.
  */
 record Assignment(String text, CellName name, String value) {
 
@@ -75,7 +75,8 @@ record Assignment(String text, CellName name, String value) {
 
     /** A gauge that no size is named for is the pattern's own. */
     private Change changeGauge(Pattern document, Parameter parameter) throws Refusal {
-        Gauge gauge = (Gauge) quantity(parameter).orElseThrow(() -> new Refusal(Words.VALUE_MISSING.with(parameter.key())));
+        Gauge gauge = (Gauge) quantity(parameter)
+                .orElseThrow(() -> new Refusal(Words.VALUE_MISSING.with(parameter.key())));
         boolean ofStitches = parameter == Catalogue.GAUGE_STITCHES;
         Gauge was = ofStitches ? document.getStitchGauge() : document.getRoundGauge();
         if (ofStitches) {
@@ -107,7 +108,8 @@ record Assignment(String text, CellName name, String value) {
         } else {
             Documents.setOverride(size, parameter.key(), quantity);
         }
-        return new Change(parameter.key().name(), Optional.of(size.getLabel()), was, quantity == null ? "" : quantity.toString());
+        return new Change(parameter.key().name(), Optional.of(size.getLabel()), was,
+                quantity == null ? "" : quantity.toString());
     }
 
     private Optional<Quantity> quantity(Parameter parameter) throws Refusal {

@@ -46,7 +46,8 @@ final class CheckVerb extends Verb {
         Table table = new Table(Side.LEFT, Side.LEFT, Side.LEFT, Side.LEFT).row(Words.HEADING_SEVERITY.text(),
                 Words.HEADING_CHECK.text(), Words.HEADING_SIZES.text(), Words.HEADING_MESSAGE.text());
         for (Query query : queries) {
-            table.row(word(query.severity()), query.check().id(), String.join(", ", query.sizes()), Sentences.of(query));
+            table.row(word(query.severity()), query.check().id(), String.join(", ", query.sizes()),
+                    Sentences.of(query));
         }
         return table.lines();
     }

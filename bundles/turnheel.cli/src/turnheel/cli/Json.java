@@ -12,8 +12,8 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
 
 /**
- * Documents for scripts. Each names its schema and the schema's version in its first member; the schema is a file in the
- * folder {@code schemas} beside this class. A new member needs no new version, a changed or dropped one does.
+ * Documents for scripts. Each names its schema and the schema's version in its first member; the schema is a file in
+ * the folder {@code schemas} beside this class. A new member needs no new version, a changed or dropped one does.
  */
 final class Json {
 
@@ -32,7 +32,8 @@ final class Json {
     static String document(String schema, Body body) {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-            json.setPrettyPrinter(new DefaultPrettyPrinter(SEPARATORS).withObjectIndenter(new DefaultIndenter("  ", "\n")));
+            json.setPrettyPrinter(new DefaultPrettyPrinter(SEPARATORS)
+                    .withObjectIndenter(new DefaultIndenter("  ", "\n")));
             json.writeStartObject();
             json.writeStringField("schema", schema);
             body.write(json);

@@ -60,7 +60,8 @@ public final class Main {
         line.setUsageHelpWidth(HELP_WIDTH);
         // An argument that starts with an at sign is a name, not a file of arguments.
         line.setExpandAtFiles(false);
-        line.setParameterExceptionHandler((refused, arguments) -> output.refuse(UsageErrors.sentence(refused)));
+        line.setParameterExceptionHandler(
+                (refused, arguments) -> output.refuse(UsageErrors.sentence(refused, arguments)));
         line.setExecutionExceptionHandler((failure, command, parsed) -> output.refuse(sentence(failure)));
         return line;
     }
@@ -76,6 +77,7 @@ public final class Main {
 
     /** The encoding of the platform may lack the characters of a pattern. */
     private static PrintStream utf8(FileDescriptor descriptor) {
-        return new PrintStream(new BufferedOutputStream(new FileOutputStream(descriptor)), false, StandardCharsets.UTF_8);
+        return new PrintStream(new BufferedOutputStream(new FileOutputStream(descriptor)), false,
+                StandardCharsets.UTF_8);
     }
 }

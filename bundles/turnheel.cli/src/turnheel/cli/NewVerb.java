@@ -169,8 +169,8 @@ final class NewVerb extends Verb {
     /** What most sock patterns have; the gauge is that of common sock yarn. */
     private static Design usual(List<Size> sizes, String title) {
         return new Design(title, Direction.TOE_UP, new Gauge(32, TEN_CENTIMETRES), new Gauge(44, TEN_CENTIMETRES),
-                new RoundToe(4, Increase.YARN_OVER), new ShortRowHeel(TurnMethod.WRAPPED), new StraightLeg(SockLength.CREW),
-                new RibCuff(2, 2), sizes);
+                new RoundToe(4, Increase.YARN_OVER), new ShortRowHeel(TurnMethod.WRAPPED),
+                new StraightLeg(SockLength.CREW), new RibCuff(2, 2), sizes);
     }
 
     private Quantity cuffHeight() throws Refusal {

@@ -79,7 +79,7 @@ final class PatternArgument {
         return Grader.grade(design(document()));
     }
 
-    /** The pattern in the file, graded, for a result that would have holes without the measurements of {@code sizes}. */
+    /** The pattern in the file, graded, for a result that would have holes were {@code sizes} not measured. */
     Graded complete(List<String> sizes) throws Refusal {
         Graded graded = graded();
         requireMeasured(graded, sizes);

@@ -25,8 +25,8 @@ import turnheel.model.pattern.ToeElement;
 import turnheel.model.pattern.WedgeToeElement;
 
 /**
- * What a designer decides for the whole pattern: an option of {@code new}, a name of {@code set}. The words for the kinds
- * of part are those of the command line; the others are those of the pattern file.
+ * What a designer decides for the whole pattern: an option of {@code new}, a name of {@code set}. The words for the
+ * kinds of part are those of the command line; the others are those of the pattern file.
  */
 enum PatternOption {
     TITLE, DIRECTION, GAUGE, TOE, INCREASE, HEEL, TURN, LEG, LENGTH, CUFF;

@@ -54,9 +54,9 @@ final class RoundsVerb extends Verb {
             lines.add(Words.ROUNDS_NONE.text());
             return lines;
         }
-        Table table = new Table(Side.RIGHT, Side.RIGHT, Side.RIGHT, Side.LEFT, Side.LEFT).row(Words.HEADING_ROUND.text(),
-                Words.HEADING_STITCHES.text(), Words.HEADING_OPEN.text(), Words.HEADING_KIND.text(),
-                Words.HEADING_TEXT.text());
+        Table table = new Table(Side.RIGHT, Side.RIGHT, Side.RIGHT, Side.LEFT, Side.LEFT);
+        table.row(Words.HEADING_ROUND.text(), Words.HEADING_STITCHES.text(), Words.HEADING_OPEN.text(),
+                Words.HEADING_KIND.text(), Words.HEADING_TEXT.text());
         for (Round round : part.rounds()) {
             table.row(positive(round.number()), Integer.toString(round.stitches()), positive(round.openYarnOvers()),
                     round.kind().word(), RoundText.of(round));

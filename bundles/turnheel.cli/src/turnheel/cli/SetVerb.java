@@ -90,7 +90,8 @@ final class SetVerb extends Verb {
         Table table = new Table(Side.LEFT, Side.LEFT, Side.RIGHT, Side.RIGHT).row(Words.HEADING_KEY.text(),
                 Words.HEADING_SIZE.text(), Words.HEADING_WAS.text(), Words.HEADING_NOW.text());
         for (Change change : changes) {
-            table.row(change.name(), change.size().orElse(Words.WHOLE_PATTERN.text()), shown(change.was()), shown(change.now()));
+            table.row(change.name(), change.size().orElse(Words.WHOLE_PATTERN.text()), shown(change.was()),
+                    shown(change.now()));
         }
         return table.lines();
     }

@@ -18,15 +18,16 @@ import turnheel.engine.term.Key;
 import turnheel.model.Documents;
 
 /**
- * Reads sizes as they are given to {@code new}: {@code "M: foot-length=240mm foot-circumference=225mm"}. The words are the keys
- * of body and fit without their part, in small letters.
+ * Reads sizes as they are given to {@code new}: {@code "M: foot-length=240mm foot-circumference=225mm"}. The words are
+ * the keys of body and fit without their part, in small letters.
  */
 final class SizeOption {
 
     /** Nothing can be graded without these. */
     private static final List<Parameter> NEEDED = List.of(Catalogue.FOOT_LENGTH, Catalogue.FOOT_CIRCUMFERENCE);
     /** A value may hold blanks ({@code 9 1/2 in}); it ends where the next word with an equals sign begins. */
-    private static final Pattern MEASUREMENT = Pattern.compile("\\s*([^\\s=]+)\\s*=\\s*([^=]*?)\\s*(?=\\s[^\\s=]+\\s*=|$)");
+    private static final Pattern MEASUREMENT = Pattern.compile(
+            "\\s*([^\\s=]+)\\s*=\\s*([^=]*?)\\s*(?=\\s[^\\s=]+\\s*=|$)");
 
     private SizeOption() {
     }

@@ -54,8 +54,8 @@ final class SizesVerb extends Verb {
     }
 
     private static List<String> list(List<SizeTable> tables) {
-        Table table = new Table(Side.LEFT, Side.LEFT, Side.LEFT).row(Words.HEADING_NAME.text(), Words.HEADING_TITLE.text(),
-                Words.HEADING_SIZES.text());
+        Table table = new Table(Side.LEFT, Side.LEFT, Side.LEFT).row(Words.HEADING_NAME.text(),
+                Words.HEADING_TITLE.text(), Words.HEADING_SIZES.text());
         Set<String> sources = new LinkedHashSet<>();
         for (SizeTable each : tables) {
             table.row(each.id(), each.name(), String.join(", ", each.sizes().stream().map(Size::label).toList()));

@@ -27,7 +27,8 @@ final class Table {
 
     Table row(List<String> cells) {
         if (cells.size() != sides.size()) {
-            throw new IllegalArgumentException("a row of %d cells in a table of %d".formatted(cells.size(), sides.size()));
+            throw new IllegalArgumentException(
+                    "a row of %d cells in a table of %d".formatted(cells.size(), sides.size()));
         }
         rows.add(List.copyOf(cells));
         return this;

@@ -4,7 +4,7 @@ import java.lang.Character.UnicodeBlock;
 import java.lang.Character.UnicodeScript;
 import java.util.Set;
 
-/** How many columns of a terminal a text takes: two for East Asian letters and pictographs, none for combining marks. */
+/** How many columns of a terminal a text takes: two for East Asian letters and pictographs, none for marks. */
 final class TextWidth {
 
     private static final Set<UnicodeScript> WIDE_SCRIPTS = Set.of(UnicodeScript.HAN, UnicodeScript.HIRAGANA,

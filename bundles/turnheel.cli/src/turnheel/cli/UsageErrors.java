@@ -1,5 +1,6 @@
 package turnheel.cli;
 
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -22,12 +23,12 @@ final class UsageErrors {
     private UsageErrors() {
     }
 
-    static String sentence(ParameterException refused) {
+    /** @param arguments all of them, from the verb on */
+    static String sentence(ParameterException refused, String[] arguments) {
         CommandSpec command = refused.getCommandLine().getCommandSpec();
         return switch (refused) {
             case UnmatchedArgumentException unmatched -> unmatched(command, unmatched.getUnmatched().getFirst());
-            case MissingParameterException missing -> Words.ARGUMENT_MISSING.with(command.qualifiedName(),
-                    missing.getMissing().stream().map(UsageErrors::usage).collect(Collectors.joining(", ")));
+            case MissingParameterException missing -> missing(command, missing.getMissing(), arguments);
             case OverwrittenOptionException twice -> Words.OPTION_TWICE.with(command.qualifiedName(),
                     usage(twice.getOverwritten()));
             case ParameterException other when command.parent() == null -> Words.VERB_MISSING.with(verbs(command));
@@ -35,10 +36,18 @@ final class UsageErrors {
         };
     }
 
+    /** What is missing was perhaps mistyped; picocli looks for that later only. */
+    private static String missing(CommandSpec command, List<ArgSpec> missing, String[] arguments) {
+        return Arrays.stream(arguments).takeWhile(argument -> !argument.equals("--"))
+                .filter(argument -> argument.startsWith("--") && !command.optionsMap().containsKey(name(argument)))
+                .findFirst().map(mistyped -> unmatched(command, mistyped))
+                .orElseGet(() -> Words.ARGUMENT_MISSING.with(command.qualifiedName(),
+                        missing.stream().map(UsageErrors::usage).collect(Collectors.joining(", "))));
+    }
+
     private static String unmatched(CommandSpec command, String argument) {
         if (argument.startsWith("-") && argument.length() > 1) {
-            // picocli knows the name only together with its value
-            String name = argument.startsWith("--") ? argument.replaceFirst("=.*", "") : argument.substring(0, 2);
+            String name = name(argument);
             List<String> options = command.options().stream().map(OptionSpec::longestName).toList();
             return didYouMean(Words.OPTION_UNKNOWN.with(command.qualifiedName(), name, String.join(" ", options)),
                     Spelling.suggestion(name, options));
@@ -48,6 +57,11 @@ final class UsageErrors {
                     Spelling.suggestion(argument, command.subcommands().keySet()));
         }
         return Words.ARGUMENT_LEFT_OVER.with(command.qualifiedName(), argument);
+    }
+
+    /** The option's name without a value that is written to it. */
+    private static String name(String argument) {
+        return argument.startsWith("--") ? argument.replaceFirst("(?s)=.*", "") : argument.substring(0, 2);
     }
 
     private static String verbs(CommandSpec command) {
@@ -67,6 +81,7 @@ final class UsageErrors {
 
     /** That a word is none of those there are. */
     static String unknownChoice(String of, String word, Collection<String> choices) {
-        return didYouMean(Words.CHOICE_UNKNOWN.with(of, word, String.join(" ", choices)), Spelling.suggestion(word, choices));
+        return didYouMean(Words.CHOICE_UNKNOWN.with(of, word, String.join(" ", choices)),
+                Spelling.suggestion(word, choices));
     }
 }

@@ -4,7 +4,10 @@ import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.ResourceBundle;
 
-/** The sentences of {@code words.properties}, with their placeholders. The texts of {@code --help} are in {@code usage.properties}. */
+/**
+ * The sentences of {@code words.properties}, with their placeholders. The texts of {@code --help} are in
+ * {@code usage.properties}.
+ */
 enum Words {
     /** {0} sentence. */
     LINE,

@@ -1,0 +1,78 @@
+package turnheel.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Every JSON document holds to its schema, as another program would check it. */
+class JsonSchemaTest {
+
+    @TempDir
+    private Path folder;
+
+    private static String text(String name) throws IOException {
+        try (InputStream in = Main.class.getResourceAsStream("schemas/" + name + ".json")) {
+            assertNotNull(in, "no schema " + name);
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    private static Schema schema(String name) throws IOException {
+        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(text(name));
+    }
+
+    /** The document names its schema first, and holds to it. */
+    private static void holds(String name, Object... command) throws IOException {
+        Run run = Run.of(command);
+        assertEquals("schema", run.json().fieldNames().next());
+        assertEquals(name.replaceFirst("-1$", "/1"), run.json().get("schema").asText());
+        assertEquals(List.of(), schema(name).validate(run.out(), InputFormat.JSON));
+        assertEquals('\n', run.out().charAt(run.out().length() - 1));
+    }
+
+    @Test
+    void everyDocumentHoldsToItsSchema() throws IOException {
+        Path file = folder.resolve("gull.turnheel");
+        holds("turnheel-new-1", "new", file, "--size", Patterns.M, "--size",
+                "1–2: foot-length=240mm foot-circumference=225mm", "--json");
+        holds("turnheel-set-1", "set", file, "title=", "foot.stitches[M]=66", "body.legHeight[M]=", "--json");
+        holds("turnheel-grade-1", "grade", file, "--json");
+        holds("turnheel-why-1", "grade", file, "--json", "--why", "foot.stitches[M]");
+        holds("turnheel-why-1", "grade", file, "--json", "--why", "body.footLength[M]");
+        holds("turnheel-rounds-1", "rounds", file, "--json", "--size", "M");
+        holds("turnheel-rounds-1", "rounds", file, "--json", "--size", "1–2");
+        holds("turnheel-queries-1", "check", file, "--json");
+        holds("turnheel-export-1", "export", file, "--to", folder.resolve("gull.csv"), "--json");
+        holds("turnheel-sizes-1", "sizes", "--json");
+        holds("turnheel-sizes-1", "sizes", "men", "--json");
+        holds("turnheel-rounds-1", "rounds", Patterns.cuffDown(folder), "--json", "--size", "L");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"new", "set", "sizes", "grade", "why", "rounds", "queries", "export"})
+    void theSchemaRefusesWhatIsNoSuchDocument(String name) throws IOException {
+        Schema schema = schema("turnheel-" + name + "-1");
+        assertFalse(schema.validate("{\"schema\":\"turnheel-%s/2\"}".formatted(name), InputFormat.JSON).isEmpty());
+        assertFalse(schema.validate("{\"schema\":\"turnheel-%s/1\"}".formatted(name), InputFormat.JSON).isEmpty());
+        JsonNode itself = new ObjectMapper().readTree(text("turnheel-" + name + "-1"));
+        assertEquals("urn:turnheel:schema:%s:1".formatted(name), itself.get("$id").asText());
+    }
+}

@@ -1,0 +1,209 @@
+package turnheel.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import turnheel.engine.design.Design;
+import turnheel.engine.design.Direction;
+import turnheel.engine.design.Gauge;
+import turnheel.engine.design.Increase;
+import turnheel.engine.design.Length;
+import turnheel.engine.design.LengthUnit;
+import turnheel.engine.design.Quantity;
+import turnheel.engine.design.RibCuff;
+import turnheel.engine.design.RoundToe;
+import turnheel.engine.design.ShortRowHeel;
+import turnheel.engine.design.Size;
+import turnheel.engine.design.SockLength;
+import turnheel.engine.design.StraightLeg;
+import turnheel.engine.design.TurnMethod;
+import turnheel.engine.design.WedgeToe;
+import turnheel.engine.term.Key;
+import turnheel.model.DocumentException;
+import turnheel.model.Door;
+import turnheel.model.PatternFiles;
+
+class NewVerbTest {
+
+    private static final Length TEN_CM = new Length(10, LengthUnit.CENTIMETRE);
+
+    @TempDir
+    private Path folder;
+
+    private static Design design(Path file) throws DocumentException {
+        return Door.design(PatternFiles.load(file));
+    }
+
+    @Test
+    void needsNothingButSizes() throws DocumentException {
+        Path file = folder.resolve("my.turnheel");
+        Run run = Run.of("new", file, "--sizes", "women").clean();
+        assertEquals(file + ": a new pattern in 5 sizes: XS, S, M, L, XL.\n", run.out());
+
+        Design design = design(file);
+        assertEquals("my", design.title());
+        assertEquals(Direction.TOE_UP, design.direction());
+        assertEquals(new Gauge(32, TEN_CM), design.stitchGauge());
+        assertEquals(new Gauge(44, TEN_CM), design.roundGauge());
+        assertEquals(new RoundToe(4, Increase.YARN_OVER), design.toe());
+        assertEquals(new ShortRowHeel(TurnMethod.WRAPPED), design.heel());
+        assertEquals(new StraightLeg(SockLength.CREW), design.leg());
+        assertEquals(new RibCuff(2, 2), design.cuff());
+        // the survey's median, as the table of sizes gives it
+        assertEquals(Quantity.parse("246 mm"), design.size("M").inputs().get(new Key("body.footLength")));
+    }
+
+    @Test
+    void takesEveryOption() throws DocumentException {
+        Path file = folder.resolve("all.turnheel");
+        Run.of("new", file, "--title", "Skarsund – 2×2", "--direction", "cuff-down", "--gauge", "8x11/1in",
+                "--toe", "wedge", "--increase", "lifted", "--heel", "short-row", "--turn", "wrapped", "--leg", "straight", "--length",
+                "mid-calf", "--cuff", "rib-3x1", "--cuff-height", "1 3/4in", "--size", Patterns.M).clean();
+
+        Design design = design(file);
+        Length inch = new Length(1, LengthUnit.INCH);
+        assertEquals("Skarsund – 2×2", design.title());
+        assertEquals(Direction.CUFF_DOWN, design.direction());
+        assertEquals(new Gauge(8, inch), design.stitchGauge());
+        assertEquals(new Gauge(11, inch), design.roundGauge());
+        assertEquals(new WedgeToe(Increase.LIFTED), design.toe());
+        assertEquals(new StraightLeg(SockLength.MID_CALF), design.leg());
+        assertEquals(new RibCuff(3, 1), design.cuff());
+        assertEquals(Quantity.parse("1.75 in"), design.size("M").overrides().get(new Key("cuff.height")));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            240mm    | 240 mm
+            24.5 cm  | 24.5 cm
+            9 1/2in  | 9.5 in
+            9 1/2 in | 9.5 in
+            9.5"     | 9.5 in
+            """)
+    void readsLengthsInAnyUnitAsTheyWereWritten(String written, String kept) throws DocumentException {
+        Path file = folder.resolve("units.turnheel");
+        Run.of("new", file, "--size", "38/39: foot-length=%s foot-circumference=225mm".formatted(written)).clean();
+        Size size = design(file).size("38/39");
+        assertEquals(kept, size.inputs().get(new Key("body.footLength")).toString());
+        assertEquals("225 mm", size.inputs().get(new Key("body.footCircumference")).toString());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"8x12/10cm, 8/10 cm, 12/10 cm", "32 x 44 / 10 cm, 32/10 cm, 44/10 cm",
+            "7.5×10/1in, 7.5/1 in, 10/1 in"})
+    void readsBothGaugesFromOneText(String written, String stitches, String rounds) throws DocumentException {
+        Path file = Patterns.with(folder.resolve("gauge.turnheel"), "--gauge", written);
+        assertEquals(stitches, design(file).stitchGauge().toString());
+        assertEquals(rounds, design(file).roundGauge().toString());
+    }
+
+    @Test
+    void leavesAFileThatIsThereUnlessForced() throws IOException {
+        Path file = Files.writeString(folder.resolve("mine.turnheel"), "my own words");
+        Run.of("new", file, "--size", Patterns.M).refused(file, "--force");
+        assertEquals("my own words", Files.readString(file));
+
+        Run.of("new", file, "--size", Patterns.M, "--force").clean();
+        assertTrue(Files.readString(file).contains("label=\"M\""));
+    }
+
+    @Test
+    void leavesTheOldFileWhenAForcedOneIsRefused() throws IOException {
+        Path file = Files.writeString(folder.resolve("mine.turnheel"), "my own words");
+        Run.of("new", file, "--size", Patterns.M, "--force", "--toe", "pointed")
+                .refused("--toe", "pointed", "round wedge");
+        assertEquals("my own words", Files.readString(file));
+    }
+
+    @Test
+    void makesTheSameFileFromTheSameCommand() throws IOException {
+        byte[] first = Files.readAllBytes(Patterns.toeUp(folder));
+        Path other = Files.createDirectory(folder.resolve("other"));
+        assertArrayEquals(first, Files.readAllBytes(Patterns.toeUp(other)));
+    }
+
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            --direction   | sideways    | toe-up cuff-down
+            --direction   | toeup       | Did you mean toe-up?
+            --toe         | wedgee      | Did you mean wedge?
+            --toe         | star        | round wedge
+            --increase    | yarnover    | Did you mean yarn-over?
+            --heel        | flap-gusset | short-row
+            --turn        | german      | wrapped
+            --leg         | calf        | straight
+            --length      | crow        | Did you mean crew?
+            --cuff        | hem         | rib-2x2
+            --cuff        | rib-2x0     | not 2×0
+            --cuff-height | 3           | a length such as 240 mm
+            --cuff-height | 40km        | 24.5 cm or 9 1/2 in
+            --gauge       | 32          | 32x44/10cm
+            --gauge       | 0x44/10cm   | 0
+            --gauge       | 32x0/10cm   | 0
+            --gauge       | -32x44/10cm | between
+            --gauge       | 32x44/0cm   | above 0
+            --gauge       | 9999x44/1cm | between
+            --gauge       | 32x44/10ells| 32/10 cm
+            --sizes       | womem       | women
+            """)
+    void refusesWhatItDoesNotKnowAndSaysWhatThereIs(String option, String value, String says) {
+        Path file = folder.resolve("no.turnheel");
+        boolean table = option.equals("--sizes");
+        Run run = table ? Run.of("new", file, option, value) : Run.of("new", file, "--size", Patterns.M, option, value);
+        run.refused(table ? value : option, says);
+        assertFalse(Files.exists(file));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            M                                                      | "M" is not a size
+            M: hello                                               | is not a size
+            M:                                                     | size M has no foot-length
+            M: foot-length=240mm                                   | size M has no foot-circumference
+            M: foot-lenght=240mm foot-circumference=225mm          | Did you mean foot-length?
+            M: foot-length=240mm foot-length=241mm                 | twice
+            M: foot-length=240 foot-circumference=225mm            | foot-length
+            M: foot-length= foot-circumference=225mm               | foot-length
+            M: foot-length=4mm foot-circumference=225mm            | between 60 and 400 mm
+            M: foot-length=240ell foot-circumference=225mm         | 240ell
+            : foot-length=240mm foot-circumference=225mm           | label
+            """)
+    void refusesASizeThatCannotBeKnitted(String size, String says) {
+        Path file = folder.resolve("no.turnheel");
+        Run.of("new", file, "--size", size).refused(says);
+        assertFalse(Files.exists(file));
+    }
+
+    @Test
+    void refusesTwoSizesOfOneLabel() {
+        Path file = folder.resolve("no.turnheel");
+        Run.of("new", file, "--size", Patterns.M, "--size", Patterns.M).refused("two sizes", "\"M\"");
+        assertFalse(Files.exists(file));
+    }
+
+    @Test
+    void refusesToGuessSizes() {
+        Path file = folder.resolve("no.turnheel");
+        Run.of("new", file).refused("--sizes", "women", "--size");
+        Run.of("new", file, "--sizes", "women", "--size", Patterns.M).refused("--sizes", "--size");
+        assertFalse(Files.exists(file));
+    }
+
+    @Test
+    void refusesANameThatIsNotAPatternFile() {
+        Path file = folder.resolve("pattern.xlsx");
+        Run.of("new", file, "--sizes", "women").refused(file, ".turnheel");
+        assertFalse(Files.exists(file));
+    }
+}

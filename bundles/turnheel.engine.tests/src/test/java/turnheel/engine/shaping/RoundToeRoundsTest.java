@@ -1,0 +1,103 @@
+package turnheel.engine.shaping;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import turnheel.engine.design.Direction;
+import turnheel.engine.design.Increase;
+import turnheel.engine.design.Part;
+import turnheel.engine.design.RoundToe;
+import turnheel.engine.fixture.Designs;
+import turnheel.engine.fixture.Draft;
+import turnheel.engine.writing.RoundText;
+
+class RoundToeRoundsTest {
+
+    private static final Draft TOE_UP = Designs.toeUp64();
+    private static final Draft CUFF_DOWN = TOE_UP.with(Direction.CUFF_DOWN);
+
+    @ParameterizedTest(name = "round {0}: {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            # round, text, stitches, open yarn-overs: domain § 3, written out by hand for 64 stitches
+            1  | *yo, k2; rep from * to end          | 12 | 4
+            2  | *yo, k1 tbl, k2; rep from * to end  | 16 | 4
+            3  | *yo, k1 tbl, k3; rep from * to end  | 20 | 4
+            4  | *k1 tbl, k4; rep from * to end      | 20 | 0
+            5  | *yo, k5; rep from * to end          | 24 | 4
+            6  | *k1 tbl, k5; rep from * to end      | 24 | 0
+            25 | *yo, k15; rep from * to end         | 64 | 4
+            26 | *k1 tbl, k15; rep from * to end     | 64 | 0
+            """)
+    void growsByYarnOversThatAreClosedOneRoundLater(int number, String text, int stitches, int open) {
+        Round round = Parts.round(TOE_UP, Part.TOE, number);
+        assertEquals(text, RoundText.of(round));
+        assertEquals(stitches, round.stitches());
+        assertEquals(open, round.openYarnOvers());
+    }
+
+    @Test
+    void beginsWithACastOnAndTheRoundThatFirstWorksIt() {
+        List<Round> rounds = Parts.rounds(TOE_UP, Part.TOE);
+        assertEquals(List.of("cast on 8 sts: 8", "k to end: 8"), Parts.inWords(rounds.subList(0, 2)));
+        assertEquals(List.of(RoundKind.CAST_ON, RoundKind.SET_UP), rounds.subList(0, 2).stream().map(Round::kind).toList());
+        assertEquals(List.of(0, 0, 1), rounds.subList(0, 3).stream().map(Round::number).toList());
+    }
+
+    @ParameterizedTest(name = "{0}: {1}, {2}, {3}, {4}")
+    @CsvSource(delimiter = '|', textBlock = """
+            # increase     | round 1                    | round 2                   | round 4 | round 5
+            MAKE_ONE       | *m1l, k2; rep from * to end | *m1l, k3; rep from * to end | k to end | *m1l, k5; rep from * to end
+            LIFTED         | *lli, k2; rep from * to end | *lli, k3; rep from * to end | k to end | *lli, k5; rep from * to end
+            FRONT_AND_BACK | *kfb, k1; rep from * to end | *kfb, k2; rep from * to end | k to end | *kfb, k4; rep from * to end
+            """)
+    void growsByOtherIncreasesThatNeedNoClosing(Increase increase, String first, String second, String fourth, String fifth) {
+        Draft draft = TOE_UP.with(new RoundToe(4, increase));
+        assertEquals(first, RoundText.of(Parts.round(draft, Part.TOE, 1)));
+        assertEquals(second, RoundText.of(Parts.round(draft, Part.TOE, 2)));
+        assertEquals(fourth, RoundText.of(Parts.round(draft, Part.TOE, 4)));
+        assertEquals(fifth, RoundText.of(Parts.round(draft, Part.TOE, 5)));
+    }
+
+    @Test
+    void hasAsManyPlainRoundsAsItsLinesAskFor() {
+        // 6 lines on 66: from 6, turn at 24, two plain rounds, one of which closes the yarn-overs
+        Draft draft = TOE_UP.with(new RoundToe(6, Increase.YARN_OVER)).with("foot.stitches = 66");
+        assertEquals(List.of("*yo, k4; rep from * to end: 30", "*k1 tbl, k4; rep from * to end: 30", "k to end: 30",
+                "*yo, k5; rep from * to end: 36"),
+                Parts.inWords(Parts.rounds(draft, Part.TOE).stream().filter(round -> round.number() > 4).toList().subList(0, 4)));
+    }
+
+    @ParameterizedTest(name = "round {0}: {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            # by hand for 64 stitches
+            1  | *k14, k2tog; rep from * to end | 60
+            2  | k to end                       | 60
+            21 | *k4, k2tog; rep from * to end  | 20
+            22 | k to end                       | 20
+            23 | *k3, k2tog; rep from * to end  | 16
+            25 | *k1, k2tog; rep from * to end  | 8
+            """)
+    void shrinksCuffDown(int number, String text, int stitches) {
+        Round round = Parts.round(CUFF_DOWN, Part.TOE, number);
+        assertEquals(text, RoundText.of(round));
+        assertEquals(stitches, round.stitches());
+    }
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            # so few are drawn closed, more are grafted half to half: domain § 3
+            toe.castOn = 4  | draw the yarn through the last 4 sts
+            toe.castOn = 8  | draw the yarn through the last 8 sts
+            toe.castOn = 12 | graft 6 sts to 6 sts
+            """)
+    void endsCuffDownWithoutAHole(String override, String text) {
+        Round last = Parts.rounds(CUFF_DOWN.with(override), Part.TOE).getLast();
+        assertEquals(text, RoundText.of(last));
+        assertEquals(RoundKind.GRAFT, last.kind());
+        assertEquals(0, last.stitches());
+    }
+}
