@@ -1,7 +1,5 @@
 package turnheel.exchange.workbook;
 
-import java.util.List;
-
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
