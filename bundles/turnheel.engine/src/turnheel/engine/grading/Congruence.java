@@ -47,14 +47,17 @@ public record Congruence(int residue, int step) {
             return Optional.empty();
         }
         int joint = Math.multiplyExact(step / common, other.step);
-        long count = residue;
-        while (Math.floorMod(count, (long) other.step) != other.residue) {
-            count += step;
+        // walk in the larger of the two steps: it meets the other's residue within the smaller one's number of strides
+        Congruence coarse = step >= other.step ? this : other;
+        Congruence fine = coarse == this ? other : this;
+        long count = coarse.residue;
+        while (Math.floorMod(count, fine.step) != fine.residue) {
+            count += coarse.step;
         }
         return Optional.of(new Congruence((int) (count % joint), joint));
     }
 
-    private static int greatestCommonDivisor(int one, int other) {
+    static int greatestCommonDivisor(int one, int other) {
         return other == 0 ? one : greatestCommonDivisor(other, one % other);
     }
 }

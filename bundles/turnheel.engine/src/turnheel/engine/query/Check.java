@@ -9,6 +9,10 @@ public enum Check {
     MEASUREMENT_MISSING("size.measurement-missing", ERROR),
     /** A measurement is smaller than that of the size before. */
     MEASUREMENT_ORDER("size.measurement-order", WARNING),
+    /** What the parts need of the count excludes each other, in any size. */
+    NEEDS_EXCLUDE("counts.needs-exclude", ERROR),
+    /** No count that keeps every part whole lies near enough to the ideal. */
+    COUNTS_OUT_OF_REACH("counts.out-of-reach", ERROR),
     /** Neighbouring sizes have no counts that keep every part whole and grow with the foot. */
     COUNTS_CLASH("counts.none-fits", ERROR),
     /** A larger size has fewer stitches than a smaller one. */
