@@ -21,6 +21,7 @@ import turnheel.engine.design.Direction;
 import turnheel.engine.design.Gauge;
 import turnheel.engine.design.Increase;
 import turnheel.engine.design.Length;
+import turnheel.engine.design.LegCount;
 import turnheel.engine.design.LengthUnit;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.RibCuff;
@@ -84,31 +85,61 @@ final class NewVerb extends Verb {
         given.put(PatternOption.TURN, value);
     }
 
-    @Option(names = "--leg", order = 8, paramLabel = "KIND")
+    @Option(names = "--heel-turn", order = 8, paramLabel = "WORD")
+    private void heelTurn(String value) {
+        given.put(PatternOption.HEEL_TURN, value);
+    }
+
+    @Option(names = "--flap", order = 9, paramLabel = "LENGTH")
+    private void flap(String value) {
+        given.put(PatternOption.FLAP, value);
+    }
+
+    @Option(names = "--cap", order = 10, paramLabel = "WORD")
+    private void cap(String value) {
+        given.put(PatternOption.CAP, value);
+    }
+
+    @Option(names = "--leg", order = 11, paramLabel = "KIND")
     private void leg(String value) {
         given.put(PatternOption.LEG, value);
     }
 
-    @Option(names = "--length", order = 9, paramLabel = "WORD")
+    @Option(names = "--length", order = 12, paramLabel = "WORD")
     private void length(String value) {
         given.put(PatternOption.LENGTH, value);
     }
 
-    @Option(names = "--cuff", order = 10, paramLabel = "KIND")
+    @Option(names = "--leg-count", order = 13, paramLabel = "WORD")
+    private void legCount(String value) {
+        given.put(PatternOption.LEG_COUNT, value);
+    }
+
+    @Option(names = "--cuff", order = 14, paramLabel = "KIND")
     private void cuff(String value) {
         given.put(PatternOption.CUFF, value);
     }
 
-    @Option(names = "--cuff-height", order = 11, paramLabel = "LENGTH")
+    @Option(names = "--cuff-adjusts", order = 15, paramLabel = "WORD")
+    private void cuffAdjusts(String value) {
+        given.put(PatternOption.CUFF_ADJUSTS, value);
+    }
+
+    @Option(names = "--stitch-pattern", order = 16, paramLabel = "PATTERN")
+    private void stitchPattern(String value) {
+        given.put(PatternOption.STITCH_PATTERN, value);
+    }
+
+    @Option(names = "--cuff-height", order = 17, paramLabel = "LENGTH")
     private String cuffHeight;
 
-    @Option(names = "--sizes", order = 12, paramLabel = "TABLE")
+    @Option(names = "--sizes", order = 18, paramLabel = "TABLE")
     private String table;
 
-    @Option(names = "--size", order = 13, paramLabel = "SIZE")
+    @Option(names = "--size", order = 19, paramLabel = "SIZE")
     private List<String> sizes = List.of();
 
-    @Option(names = "--force", order = 14)
+    @Option(names = "--force", order = 20)
     private boolean force;
 
     NewVerb(Output output) {
@@ -170,7 +201,7 @@ final class NewVerb extends Verb {
     private static Design usual(List<Size> sizes, String title) {
         return new Design(title, Direction.TOE_UP, new Gauge(32, TEN_CENTIMETRES), new Gauge(44, TEN_CENTIMETRES),
                 new RoundToe(4, Increase.YARN_OVER), new ShortRowHeel(TurnMethod.WRAPPED),
-                new StraightLeg(SockLength.CREW), new RibCuff(2, 2), sizes);
+                new StraightLeg(SockLength.CREW, LegCount.AS_FOOT), new RibCuff(2, 2, false), List.of(), sizes);
     }
 
     private Quantity cuffHeight() throws Refusal {

@@ -1,43 +1,52 @@
 package turnheel.cli;
 
+import static turnheel.model.pattern.PatternPackage.Literals.ASYMMETRIC_TOE_ELEMENT__INCREASE;
+import static turnheel.model.pattern.PatternPackage.Literals.AFTERTHOUGHT_HEEL_ELEMENT__CAP;
+import static turnheel.model.pattern.PatternPackage.Literals.CALF_LEG_ELEMENT__COUNT;
+import static turnheel.model.pattern.PatternPackage.Literals.CALF_LEG_ELEMENT__LENGTH;
+import static turnheel.model.pattern.PatternPackage.Literals.FLAP_HEEL_ELEMENT__FLAP_LENGTH;
+import static turnheel.model.pattern.PatternPackage.Literals.FLAP_HEEL_ELEMENT__TURN;
+import static turnheel.model.pattern.PatternPackage.Literals.PATTERN__CUFF;
+import static turnheel.model.pattern.PatternPackage.Literals.PATTERN__HEEL;
+import static turnheel.model.pattern.PatternPackage.Literals.PATTERN__LEG;
+import static turnheel.model.pattern.PatternPackage.Literals.PATTERN__TOE;
+import static turnheel.model.pattern.PatternPackage.Literals.RIB_CUFF_ELEMENT__MAY_ADJUST;
+import static turnheel.model.pattern.PatternPackage.Literals.ROUND_TOE_ELEMENT__INCREASE;
+import static turnheel.model.pattern.PatternPackage.Literals.SHORT_ROW_HEEL_ELEMENT__TURN;
+import static turnheel.model.pattern.PatternPackage.Literals.SHORT_ROW_TOE_ELEMENT__TURN;
+import static turnheel.model.pattern.PatternPackage.Literals.STAR_TOE_ELEMENT__INCREASE;
+import static turnheel.model.pattern.PatternPackage.Literals.STRAIGHT_LEG_ELEMENT__COUNT;
+import static turnheel.model.pattern.PatternPackage.Literals.STRAIGHT_LEG_ELEMENT__LENGTH;
+import static turnheel.model.pattern.PatternPackage.Literals.WEDGE_TOE_ELEMENT__INCREASE;
+
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import turnheel.engine.design.Direction;
-import turnheel.engine.design.Increase;
-import turnheel.engine.design.RibCuff;
-import turnheel.engine.design.SockLength;
-import turnheel.engine.design.TurnMethod;
 import turnheel.model.Literals;
-import turnheel.model.pattern.CuffElement;
-import turnheel.model.pattern.HeelElement;
-import turnheel.model.pattern.LegElement;
 import turnheel.model.pattern.Pattern;
-import turnheel.model.pattern.PatternFactory;
-import turnheel.model.pattern.RibCuffElement;
-import turnheel.model.pattern.RoundToeElement;
-import turnheel.model.pattern.ShortRowHeelElement;
-import turnheel.model.pattern.StraightLegElement;
-import turnheel.model.pattern.ToeElement;
-import turnheel.model.pattern.WedgeToeElement;
 
 /**
  * What a designer decides for the whole pattern: an option of {@code new}, a name of {@code set}. The words for the
- * kinds of part are those of the command line; the others are those of the pattern file.
+ * kinds of part are those of the command line; the others are those of the pattern file. Kinds of part come before what is
+ * decided for them, so that {@code new} can apply them in this order.
  */
 enum PatternOption {
-    TITLE, DIRECTION, GAUGE, TOE, INCREASE, HEEL, TURN, LEG, LENGTH, CUFF;
-
-    private static final String ROUND = "round";
-    private static final String WEDGE = "wedge";
-    private static final String SHORT_ROW = "short-row";
-    private static final String STRAIGHT = "straight";
+    TITLE, DIRECTION, GAUGE, TOE, HEEL, LEG, CUFF, INCREASE, TURN, HEEL_TURN, FLAP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS,
+    STITCH_PATTERN;
 
     String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     static List<String> words() {
@@ -48,19 +57,20 @@ enum PatternOption {
         return Arrays.stream(values()).filter(option -> option.word().equals(word)).findFirst();
     }
 
-    /** What the document says, as it can be written on the command line. */
+    /** What the document says, as it can be written on the command line; empty where its parts know no such choice. */
     String read(Pattern document) {
         return switch (this) {
             case TITLE -> Objects.requireNonNullElse(document.getTitle(), "");
             case DIRECTION -> Literals.text(document.getDirection());
             case GAUGE -> GaugePair.of(document).toString();
-            case TOE -> kind(document.getToe());
-            case INCREASE -> Literals.text(increase(document.getToe()));
-            case HEEL -> kind(document.getHeel());
-            case TURN -> Literals.text(shortRow(document.getHeel()).getTurn());
-            case LEG -> kind(document.getLeg());
-            case LENGTH -> Literals.text(straight(document.getLeg()).getLength());
-            case CUFF -> RibText.of(rib(document.getCuff()).getKnit(), rib(document.getCuff()).getPurl());
+            case TOE -> kind(document, PATTERN__TOE);
+            case HEEL -> kind(document, PATTERN__HEEL);
+            case LEG -> kind(document, PATTERN__LEG);
+            case CUFF -> CuffText.of(document.getCuff());
+            case STITCH_PATTERN -> StitchPatternText.of(document);
+            case INCREASE, TURN, HEEL_TURN, FLAP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS -> places(document)
+                    .map(place -> EcoreUtil.convertToString(place.attribute().getEAttributeType(), place.value()))
+                    .distinct().collect(Collectors.joining(" "));
         };
     }
 
@@ -74,90 +84,58 @@ enum PatternOption {
             case TITLE -> document.setTitle(value);
             case DIRECTION -> document.setDirection(Choice.of(given, value, Direction.class));
             case GAUGE -> GaugePair.parse(given, value).writeTo(document);
-            case TOE -> writeToe(document, given, value);
-            case INCREASE -> setIncrease(document.getToe(), Choice.of(given, value, Increase.class));
-            case HEEL -> Choice.position(given, value, List.of(SHORT_ROW));
-            case TURN -> shortRow(document.getHeel()).setTurn(Choice.of(given, value, TurnMethod.class));
-            case LEG -> Choice.position(given, value, List.of(STRAIGHT));
-            case LENGTH -> straight(document.getLeg()).setLength(Choice.of(given, value, SockLength.class));
-            case CUFF -> {
-                RibCuff cuff = RibText.parse(given, value);
-                rib(document.getCuff()).setKnit(cuff.knit());
-                rib(document.getCuff()).setPurl(cuff.purl());
-            }
+            case TOE -> PartKind.write(document, PATTERN__TOE, given, value);
+            case HEEL -> PartKind.write(document, PATTERN__HEEL, given, value);
+            case LEG -> PartKind.write(document, PATTERN__LEG, given, value);
+            case CUFF -> CuffText.write(document, given, value);
+            case STITCH_PATTERN -> StitchPatternText.write(document, given, value);
+            case INCREASE, TURN, HEEL_TURN, FLAP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS -> writeChoice(document, given, value);
         }
     }
 
-    /** Another kind of toe grows as the one before did; the same kind keeps all that was decided for it. */
-    private static void writeToe(Pattern document, String given, String value) throws Refusal {
-        Choice.position(given, value, List.of(ROUND, WEDGE));
-        if (value.equals(kind(document.getToe()))) {
-            return;
+    private void writeChoice(Pattern document, String given, String value) throws Refusal {
+        List<Place> places = places(document).toList();
+        if (places.isEmpty()) {
+            throw new Refusal(Words.CHOICE_WITHOUT_PART.with(given, String.join(", ",
+                    Arrays.stream(attributes()).map(attribute -> attribute.getEContainingClass())
+                            .map(kind -> kind.getName().replace("Element", "")).distinct().toList())));
         }
-        PatternFactory factory = PatternFactory.eINSTANCE;
-        ToeElement toe = value.equals(ROUND) ? factory.createRoundToeElement() : factory.createWedgeToeElement();
-        setIncrease(toe, increase(document.getToe()));
-        document.setToe(toe);
+        for (Place place : places) {
+            place.element().eSet(place.attribute(), AttributeText.parse(given, place.attribute(), value));
+        }
     }
 
-    // Generated interfaces cannot be sealed; a test sends every kind of part through these.
+    private static String kind(Pattern document, EReference part) {
+        return PartKind.word(part, ((EObject) document.eGet(part)).eClass());
+    }
 
-    private static String kind(ToeElement toe) {
-        return switch (toe) {
-            case RoundToeElement round -> ROUND;
-            case WedgeToeElement wedge -> WEDGE;
-            default -> throw unknown(toe);
+    /** An attribute of a part that is in the document. */
+    private record Place(EObject element, EAttribute attribute) {
+        Object value() {
+            return element.eGet(attribute);
+        }
+    }
+
+    private Stream<Place> places(Pattern document) {
+        return Stream.of(PATTERN__TOE, PATTERN__HEEL, PATTERN__LEG, PATTERN__CUFF)
+                .map(part -> (EObject) document.eGet(part))
+                .flatMap(element -> Arrays.stream(attributes())
+                        .filter(attribute -> attribute.getEContainingClass().isInstance(element))
+                        .map(attribute -> new Place(element, attribute)));
+    }
+
+    private EAttribute[] attributes() {
+        return switch (this) {
+            case INCREASE -> new EAttribute[] {ROUND_TOE_ELEMENT__INCREASE, WEDGE_TOE_ELEMENT__INCREASE,
+                    STAR_TOE_ELEMENT__INCREASE, ASYMMETRIC_TOE_ELEMENT__INCREASE};
+            case TURN -> new EAttribute[] {SHORT_ROW_TOE_ELEMENT__TURN, SHORT_ROW_HEEL_ELEMENT__TURN};
+            case HEEL_TURN -> new EAttribute[] {FLAP_HEEL_ELEMENT__TURN};
+            case FLAP -> new EAttribute[] {FLAP_HEEL_ELEMENT__FLAP_LENGTH};
+            case CAP -> new EAttribute[] {AFTERTHOUGHT_HEEL_ELEMENT__CAP};
+            case LENGTH -> new EAttribute[] {STRAIGHT_LEG_ELEMENT__LENGTH, CALF_LEG_ELEMENT__LENGTH};
+            case LEG_COUNT -> new EAttribute[] {STRAIGHT_LEG_ELEMENT__COUNT, CALF_LEG_ELEMENT__COUNT};
+            case CUFF_ADJUSTS -> new EAttribute[] {RIB_CUFF_ELEMENT__MAY_ADJUST};
+            case TITLE, DIRECTION, GAUGE, TOE, HEEL, LEG, CUFF, STITCH_PATTERN -> new EAttribute[0];
         };
-    }
-
-    private static Increase increase(ToeElement toe) {
-        return switch (toe) {
-            case RoundToeElement round -> round.getIncrease();
-            case WedgeToeElement wedge -> wedge.getIncrease();
-            default -> throw unknown(toe);
-        };
-    }
-
-    private static void setIncrease(ToeElement toe, Increase increase) {
-        switch (toe) {
-            case RoundToeElement round -> round.setIncrease(increase);
-            case WedgeToeElement wedge -> wedge.setIncrease(increase);
-            default -> throw unknown(toe);
-        }
-    }
-
-    private static String kind(HeelElement heel) {
-        shortRow(heel);
-        return SHORT_ROW;
-    }
-
-    private static ShortRowHeelElement shortRow(HeelElement heel) {
-        if (heel instanceof ShortRowHeelElement shortRow) {
-            return shortRow;
-        }
-        throw unknown(heel);
-    }
-
-    private static String kind(LegElement leg) {
-        straight(leg);
-        return STRAIGHT;
-    }
-
-    private static StraightLegElement straight(LegElement leg) {
-        if (leg instanceof StraightLegElement straight) {
-            return straight;
-        }
-        throw unknown(leg);
-    }
-
-    private static RibCuffElement rib(CuffElement cuff) {
-        if (cuff instanceof RibCuffElement rib) {
-            return rib;
-        }
-        throw unknown(cuff);
-    }
-
-    private static IllegalStateException unknown(Object part) {
-        return new IllegalStateException("the command line has no word for %s".formatted(part));
     }
 }
