@@ -24,7 +24,7 @@ import turnheel.model.Documents;
 final class SizeOption {
 
     /** Nothing can be graded without these. */
-    private static final List<Parameter> NEEDED = List.of(Catalogue.FOOT_LENGTH, Catalogue.FOOT_CIRCUMFERENCE);
+    private static final List<Parameter> NEEDED = List.of(Catalogue.FOOT_LENGTH);
     /** A value may hold blanks ({@code 9 1/2 in}); it ends where the next word with an equals sign begins. */
     private static final Pattern MEASUREMENT = Pattern.compile(
             "\\s*([^\\s=]+)\\s*=\\s*([^=]*?)\\s*(?=\\s[^\\s=]+\\s*=|$)");

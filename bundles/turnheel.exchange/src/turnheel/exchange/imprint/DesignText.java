@@ -3,23 +3,14 @@ package turnheel.exchange.imprint;
 import java.util.Map;
 import java.util.TreeMap;
 
-import turnheel.engine.design.Cuff;
 import turnheel.engine.design.Design;
-import turnheel.engine.design.Heel;
-import turnheel.engine.design.Leg;
 import turnheel.engine.design.Quantity;
-import turnheel.engine.design.RibCuff;
-import turnheel.engine.design.RoundToe;
-import turnheel.engine.design.ShortRowHeel;
 import turnheel.engine.design.Size;
-import turnheel.engine.design.StraightLeg;
-import turnheel.engine.design.Toe;
-import turnheel.engine.design.WedgeToe;
 import turnheel.engine.term.Key;
 
 /**
  * The one canonical text of a design: everything that a designer decided, a line each, keys in the order of the
- * alphabet, quantities as written. Two designs have the same text exactly when nobody could tell them apart; the
+ * alphabet, quantities as written, parts as their records print. Two designs have the same text exactly when nobody could tell them apart; the
  * sizes' inner ids, which nobody sees, are not in it.
  */
 final class DesignText {
@@ -39,10 +30,11 @@ final class DesignText {
         made.line("direction " + design.direction());
         made.line("gauge.stitches " + design.stitchGauge());
         made.line("gauge.rounds " + design.roundGauge());
-        made.line("toe " + toe(design.toe()));
-        made.line("heel " + heel(design.heel()));
-        made.line("leg " + leg(design.leg()));
-        made.line("cuff " + cuff(design.cuff()));
+        made.line("toe " + design.toe());
+        made.line("heel " + design.heel());
+        made.line("leg " + design.leg());
+        made.line("cuff " + design.cuff());
+        design.stitchPatterns().forEach(pattern -> made.line("stitch pattern " + pattern));
         design.sizes().forEach(made::size);
         return made.text.toString();
     }
@@ -59,31 +51,6 @@ final class DesignText {
 
     private void line(String line) {
         text.append(line).append('\n');
-    }
-
-    private static String toe(Toe toe) {
-        return switch (toe) {
-            case RoundToe(var lines, var increase) -> "round lines " + lines + " increase " + increase;
-            case WedgeToe(var increase) -> "wedge increase " + increase;
-        };
-    }
-
-    private static String heel(Heel heel) {
-        return switch (heel) {
-            case ShortRowHeel(var turn) -> "short-row turn " + turn;
-        };
-    }
-
-    private static String leg(Leg leg) {
-        return switch (leg) {
-            case StraightLeg(var length) -> "straight length " + length;
-        };
-    }
-
-    private static String cuff(Cuff cuff) {
-        return switch (cuff) {
-            case RibCuff(var knit, var purl) -> "rib knit " + knit + " purl " + purl;
-        };
     }
 
     /** In quotes, with everything escaped that could end the quotes or the line. */

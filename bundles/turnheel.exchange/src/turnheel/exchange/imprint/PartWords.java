@@ -1,13 +1,24 @@
 package turnheel.exchange.imprint;
 
+import turnheel.engine.design.AfterthoughtHeel;
+import turnheel.engine.design.AsymmetricToe;
+import turnheel.engine.design.CalfLeg;
 import turnheel.engine.design.Cuff;
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.FlapHeel;
+import turnheel.engine.design.FlapLength;
 import turnheel.engine.design.Gauge;
 import turnheel.engine.design.Heel;
+import turnheel.engine.design.HemCuff;
+import turnheel.engine.design.Increase;
 import turnheel.engine.design.Leg;
 import turnheel.engine.design.RibCuff;
+import turnheel.engine.design.RolledCuff;
 import turnheel.engine.design.RoundToe;
 import turnheel.engine.design.ShortRowHeel;
+import turnheel.engine.design.ShortRowToe;
+import turnheel.engine.design.StarToe;
+import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.StraightLeg;
 import turnheel.engine.design.Toe;
 import turnheel.engine.design.WedgeToe;
@@ -41,33 +52,68 @@ public final class PartWords {
     /** The toe; how it grows matters only where it is knitted first. */
     public static String toe(Toe toe, Direction direction) {
         return switch (toe) {
-            case RoundToe(var lines, var increase) -> switch (direction) {
-                case TOE_UP -> Words.text("toe.round.TOE_UP", Integer.toString(lines),
-                        Words.text("increase." + increase.name()));
-                case CUFF_DOWN -> Words.text("toe.round.CUFF_DOWN", Integer.toString(lines));
-            };
-            case WedgeToe(var increase) -> switch (direction) {
-                case TOE_UP -> Words.text("toe.wedge.TOE_UP", Words.text("increase." + increase.name()));
-                case CUFF_DOWN -> Words.text("toe.wedge.CUFF_DOWN");
-            };
+            case RoundToe(var lines, var increase) ->
+                grown(Words.text("toe.round", Integer.toString(lines)), increase, direction);
+            case WedgeToe(var increase) -> grown(Words.text("toe.wedge"), increase, direction);
+            case StarToe(var increase) -> grown(Words.text("toe.star"), increase, direction);
+            case AsymmetricToe(var increase) -> grown(Words.text("toe.asymmetric"), increase, direction);
+            case ShortRowToe(var turn) -> Words.text("toe.shortRow", word("turn", turn));
         };
     }
 
-    public static String heel(Heel heel) {
+    private static String grown(String kind, Increase increase, Direction direction) {
+        return switch (direction) {
+            case TOE_UP -> Words.text("toe.increased", kind, word("increase", increase));
+            case CUFF_DOWN -> kind;
+        };
+    }
+
+    private static String word(String of, Enum<?> value) {
+        return Words.text(of + "." + value.name());
+    }
+
+    /** The heel; a flap is named by what comes first, and turned as said cuff-down only. */
+    public static String heel(Heel heel, Direction direction) {
         return switch (heel) {
-            case ShortRowHeel(var turn) -> Words.text("heel.shortRow", Words.text("turn." + turn.name()));
+            case ShortRowHeel(var turn) -> Words.text("heel.shortRow", word("turn", turn));
+            case FlapHeel(var turn, var length) -> switch (direction) {
+                case TOE_UP -> Words.text("heel.flap.TOE_UP", flap(length));
+                case CUFF_DOWN -> Words.text("heel.flap.CUFF_DOWN", word("heelTurn", turn), flap(length));
+            };
+            case AfterthoughtHeel(var cap) -> Words.text("heel.afterthought", word("cap", cap));
+        };
+    }
+
+    private static String flap(FlapLength length) {
+        return switch (length) {
+            case FlapLength.FromBody fromBody -> Words.text("flap.fromBody");
+            case FlapLength.RowsPerStitch ratio -> Words.text("flap.ratio", ratio.toString());
+            case FlapLength.Height(var height) -> Words.text("flap.height", height.toString());
         };
     }
 
     public static String leg(Leg leg) {
         return switch (leg) {
-            case StraightLeg(var length) -> Words.text("leg.straight", Words.text("length." + length.name()));
+            case StraightLeg(var length, var count) ->
+                Words.text("leg.straight", word("length", length), word("legCount", count));
+            case CalfLeg(var length, var count) -> Words.text("leg.calf", word("length", length), word("legCount", count));
         };
     }
 
     public static String cuff(Cuff cuff) {
         return switch (cuff) {
-            case RibCuff(var knit, var purl) -> Words.text("cuff.rib", Integer.toString(knit), Integer.toString(purl));
+            case RibCuff(var knit, var purl, var mayAdjust) ->
+                Words.text("cuff.rib", Integer.toString(knit), Integer.toString(purl));
+            case HemCuff hem -> Words.text("cuff.hem");
+            case RolledCuff rolled -> Words.text("cuff.rolled");
         };
+    }
+
+    /** A stitch pattern by its size and place. */
+    public static String stitchPattern(StitchPattern pattern) {
+        String size = pattern.edge() == 0 ? Integer.toString(pattern.repeat())
+                : pattern.repeat() + " + " + pattern.edge();
+        return Words.text("stitchPattern." + pattern.fit().name(), word("zone", pattern.zone()), size,
+                Integer.toString(pattern.rows()));
     }
 }

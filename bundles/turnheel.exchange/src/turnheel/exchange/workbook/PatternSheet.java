@@ -64,9 +64,10 @@ final class PatternSheet {
         line("roundGauge", PartWords.roundGauge(design.roundGauge()));
         line("direction", PartWords.direction(design.direction()));
         line("toe", PartWords.toe(design.toe(), design.direction()));
-        line("heel", PartWords.heel(design.heel()));
+        line("heel", PartWords.heel(design.heel(), design.direction()));
         line("leg", PartWords.leg(design.leg()));
         line("cuff", PartWords.cuff(design.cuff()));
+        design.stitchPatterns().forEach(pattern -> line("stitchPattern", PartWords.stitchPattern(pattern)));
     }
 
     private void sizes() {
