@@ -64,7 +64,7 @@ class DesignTest {
     @CsvSource({"0,2", "2,0", "-1,2", "13,2", "2,13"})
     void refusesARibThatIsNone(int knit, int purl) {
         assertRefused("a rib has 1 to 12 knit and 1 to 12 purl stitches, not %d×%d".formatted(knit, purl),
-                () -> new RibCuff(knit, purl));
+                () -> new RibCuff(knit, purl, false));
     }
 
     @Test
@@ -94,7 +94,7 @@ class DesignTest {
     private static Design design(List<Size> sizes) {
         Design base = Designs.toeUp64().design();
         return new Design("", base.direction(), base.stitchGauge(), base.roundGauge(), base.toe(), base.heel(), base.leg(),
-                base.cuff(), sizes);
+                base.cuff(), base.stitchPatterns(), sizes);
     }
 
     private static void assertRefused(String beginning, org.junit.jupiter.api.function.Executable attempt) {

@@ -53,13 +53,13 @@ class ChosenCountsTest {
             3, 4, 3, 84
             """)
     void suitsToeHalvesAndRibAtOnce(int lines, int knit, int purl, int chosen) {
-        Draft draft = Designs.toeUp64().with(new RoundToe(lines, Increase.YARN_OVER)).with(new RibCuff(knit, purl));
+        Draft draft = Designs.toeUp64().with(new RoundToe(lines, Increase.YARN_OVER)).with(new RibCuff(knit, purl, false));
         assertEquals(chosen, Numbers.of(draft, "foot.stitches"));
     }
 
     @Test
     void aLegOfItsOwnTakesTheRibOffTheFoot() {
-        Draft draft = Designs.toeUp64().with(new RibCuff(4, 3));
+        Draft draft = Designs.toeUp64().with(new RibCuff(4, 3, false));
         // fours and sevens: 56 and 84; fours alone: 64
         assertEquals(56, Numbers.of(draft, "foot.stitches"));
         assertEquals(64, Numbers.of(draft.with("leg.stitches = 63"), "foot.stitches"));
@@ -108,9 +108,9 @@ class ChosenCountsTest {
         // 8 % of 63.936 is 5.11488
         assertEquals(58.82112, chosen.fewest(), 1e-9);
         assertEquals(69.05088, chosen.most(), 1e-9);
-        assertEquals(List.of(new Need(Need.Kind.HALVES, Congruence.multipleOf(2), 2),
-                new Need(Need.Kind.TOE_LINES, Congruence.multipleOf(4), 8),
-                new Need(Need.Kind.RIB, Congruence.multipleOf(4), 4)), chosen.needs());
+        assertEquals(List.of(new Need(Need.Kind.HALVES, List.of(Congruence.multipleOf(2)), 2),
+                new Need(Need.Kind.TOE_LINES, List.of(Congruence.multipleOf(4)), 8),
+                new Need(Need.Kind.RIB, List.of(Congruence.multipleOf(4)), 4)), chosen.needs());
         assertEquals(List.of("foot.ideal", "toe.castOn", "toe.points"), chosen.keys().stream().map(Object::toString).toList());
     }
 

@@ -16,6 +16,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.chocosolver.solver.Model;
+import org.chocosolver.solver.constraints.Constraint;
 import org.chocosolver.solver.variables.IntVar;
 import turnheel.engine.fixture.Repeatable;
 
@@ -41,7 +42,7 @@ class CountOptimumTest {
 
     @Provide
     Arbitrary<List<SizeWish>> sizeLists() {
-        return Arbitraries.oneOf(SizeLists.onOneLattice(12), SizeLists.onManyLattices(9))
+        return Arbitraries.oneOf(SizeLists.onOneLattice(12), SizeLists.onManyLattices(9), SizeLists.withStitchPatterns(9))
                 .filter(sizes -> sizes.size() > 4 && sizes.getLast().ideal() < LARGEST / 1.5);
     }
 
@@ -77,13 +78,18 @@ class CountOptimumTest {
         IntVar[] counts = new IntVar[sizes.size()];
         for (int i = 0; i < counts.length; i++) {
             SizeWish size = sizes.get(i);
-            counts[i] = model.intVar(size.label(), 1, LARGEST);
+            IntVar count = model.intVar(size.label(), 1, LARGEST);
+            counts[i] = count;
             if (size.fixed().isPresent()) {
                 model.arithm(counts[i], "=", size.fixed().getAsInt()).post();
             } else {
-                double window = Math.max(0.08 * size.ideal(), size.lattice().step() / 2.0) + 1e-9;
-                model.mod(counts[i], size.lattice().step(), size.lattice().residue()).post();
-                model.arithm(counts[i], ">=", size.needs().getFirst().fewest()).post();
+                double window = Math.max(0.08 * size.ideal(), EveryVector.widestGap(size) / 2.0) + 1e-9;
+                for (Need need : size.needs()) {
+                    model.or(need.counts().stream()
+                            .map(congruence -> model.mod(count, congruence.step(), congruence.residue()))
+                            .toArray(Constraint[]::new)).post();
+                    model.arithm(counts[i], ">=", need.fewest()).post();
+                }
                 model.arithm(counts[i], ">=", (int) Math.ceil(size.ideal() - window)).post();
                 model.arithm(counts[i], "<=", (int) Math.floor(size.ideal() + window)).post();
             }
@@ -98,7 +104,7 @@ class CountOptimumTest {
         double growth = size.ideal() - before.ideal();
         boolean free = growth < 0 || before.fixed().isPresent() && size.fixed().isPresent();
         if (!free) {
-            int step = Math.max(before.lattice().step(), size.lattice().step());
+            int step = Math.max(EveryVector.widestGap(before), EveryVector.widestGap(size));
             model.arithm(count, growth + 1e-9 >= step ? ">" : ">=", countBefore).post();
         }
     }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import turnheel.engine.design.LegCount;
 import turnheel.engine.design.SockLength;
 import turnheel.engine.design.StraightLeg;
 import turnheel.engine.fixture.Designs;
@@ -67,7 +68,7 @@ class FitRulesTest {
             KNEE,      360
             """)
     void namedSockLengthsAreSharesOfTheFoot(SockLength length, double legHeight) {
-        assertEquals(legHeight, Numbers.of(Designs.toeUp64().with(new StraightLeg(length)), "body.legHeight"), 1e-9);
+        assertEquals(legHeight, Numbers.of(Designs.toeUp64().with(new StraightLeg(length, LegCount.AS_FOOT)), "body.legHeight"), 1e-9);
     }
 
     @ParameterizedTest(name = "a foot of {0} mm has a cuff of {1} mm")

@@ -14,7 +14,7 @@ import turnheel.engine.fixture.Draft;
 /** A leg of 66 on a foot of 64, in a cuff of 68 and rib 3×1, each two rounds high. */
 class LegAndCuffRoundsTest {
 
-    private static final Draft TOE_UP = Designs.toeUp64().with(new RibCuff(3, 1)).with(
+    private static final Draft TOE_UP = Designs.toeUp64().with(new RibCuff(3, 1, false)).with(
             "foot.stitches = 64; foot.rounds = 4; leg.stitches = 66; leg.rounds = 2; cuff.stitches = 68; cuff.rounds = 2");
 
     @Test
