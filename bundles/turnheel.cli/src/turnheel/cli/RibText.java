@@ -14,7 +14,7 @@ final class RibText {
     }
 
     static String of(int knit, int purl) {
-        return "rib-%dx%d".formatted(knit, purl);
+        return "rib-" + knit + "x" + purl;
     }
 
     static RibCuff parse(String given, String value) throws Refusal {
