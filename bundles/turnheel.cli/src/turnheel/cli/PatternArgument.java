@@ -13,7 +13,6 @@ import turnheel.engine.grading.Graded;
 import turnheel.engine.grading.Grader;
 import turnheel.engine.query.Check;
 import turnheel.engine.query.Query;
-import turnheel.model.Documents;
 import turnheel.model.DocumentException;
 import turnheel.model.Door;
 import turnheel.model.PatternFiles;

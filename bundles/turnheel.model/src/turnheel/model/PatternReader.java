@@ -8,6 +8,7 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -119,17 +120,17 @@ final class PatternReader extends DefaultHandler2 {
 
     @Override
     public void startDTD(String name, String publicId, String systemId) throws SAXException {
-        throw stop(here(), Kind.DOCTYPE);
+        throw stop(source.last("<!DOCTYPE", here()), Kind.DOCTYPE);
     }
 
     @Override
     public void comment(char[] characters, int start, int length) throws SAXException {
-        report(here(), Kind.COMMENT);
+        report(source.last("<!--", here()), Kind.COMMENT);
     }
 
     @Override
     public void processingInstruction(String target, String instruction) throws SAXException {
-        report(here(), Kind.COMMENT);
+        report(source.last("<?", here()), Kind.COMMENT);
     }
 
     @Override
@@ -174,7 +175,11 @@ final class PatternReader extends DefaultHandler2 {
     private Open child(Open parent, String name, Attributes attributes, SourceText.Tag tag) throws SAXException {
         Open passedOver = new Open(name, null, null, Set.of(), null);
         EClass owner = parent.object().eClass();
-        Optional<EStructuralFeature> found = parent.text() == null ? FileNames.feature(owner, true, name) : Optional.empty();
+        if (parent.text() != null) {
+            report(tag.start(), Kind.UNKNOWN_ELEMENT, name, parent.name(), ProblemWords.nothing());
+            return passedOver;
+        }
+        Optional<EStructuralFeature> found = FileNames.feature(owner, true, name);
         if (found.isEmpty()) {
             report(tag.start(), Kind.UNKNOWN_ELEMENT, name, parent.name(), FileNames.list(owner, true));
             return passedOver;
@@ -186,7 +191,7 @@ final class PatternReader extends DefaultHandler2 {
         }
         if (feature instanceof EAttribute) {
             for (int i = 0; i < attributes.getLength(); i++) {
-                unknownAttribute(attributes.getQName(i), name, "", tag);
+                unknownAttribute(attributes.getQName(i), name, ProblemWords.nothing(), tag);
             }
             return new Open(name, parent.object(), feature, Set.of(), new StringBuilder());
         }
@@ -247,7 +252,7 @@ final class PatternReader extends DefaultHandler2 {
 
     private void unknownAttribute(String name, String owner, String possible, SourceText.Tag tag) throws SAXException {
         // What other documents use to point elsewhere: href and, with any prefix, schemaLocation.
-        if (name.endsWith("href") || name.toLowerCase(java.util.Locale.ROOT).endsWith("schemalocation")) {
+        if (name.endsWith("href") || name.toLowerCase(Locale.ROOT).endsWith("schemalocation")) {
             report(tag.attribute(name), Kind.REFERENCE, name);
         } else {
             report(tag.attribute(name), Kind.UNKNOWN_ATTRIBUTE, name, owner, possible);
@@ -281,8 +286,16 @@ final class PatternReader extends DefaultHandler2 {
         } else if (element.object() != null) {
             String text = new String(characters, start, length);
             if (!text.isBlank()) {
-                report(here(), Kind.STRAY_TEXT, shortened(text.strip()));
+                reportStrayText(source.textEndingAt(here()), text.strip());
             }
+        }
+    }
+
+    /** The parser hands out a long text in pieces; it is one problem. */
+    private void reportStrayText(Position position, String text) throws SAXException {
+        DocumentProblem last = problems.isEmpty() ? null : problems.getLast();
+        if (last == null || last.line() != position.line() || last.column() != position.column()) {
+            report(position, Kind.STRAY_TEXT, shortened(text));
         }
     }
 

@@ -56,6 +56,20 @@ final class SourceText {
         return new Tag(position(from), attributes);
     }
 
+    /** Where the nearest of these marks before a place begins. */
+    Position last(String mark, Position end) {
+        return position(Math.max(0, text.lastIndexOf(mark, offset(end) - 1)));
+    }
+
+    /** Where the text between two tags begins that ends just before a place: at its first character that is not blank. */
+    Position textEndingAt(Position end) {
+        int start = text.lastIndexOf('>', offset(end) - 1) + 1;
+        while (Character.isWhitespace(text.charAt(start))) {
+            start++;
+        }
+        return position(start);
+    }
+
     private int offset(Position position) {
         return lineStarts[position.line() - 1] + position.column() - 1;
     }

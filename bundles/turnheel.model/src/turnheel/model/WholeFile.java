@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -26,14 +25,11 @@ public final class WholeFile {
     public static void write(Path file, byte[] content) throws IOException {
         boolean exists = Files.exists(file);
         Path target = exists ? file.toRealPath() : file.toAbsolutePath();
-        if (Files.isDirectory(target)) {
-            throw new FileSystemException(file.toString(), null, "Is a directory");
-        }
         if (exists && !Files.isWritable(target)) {
             // Renaming over it would succeed: a write-protected file is protected by its folder only.
             throw new AccessDeniedException(file.toString());
         }
-        Path aside = target.resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".tmp");
+        Path aside = target.resolveSibling(".turnheel-" + UUID.randomUUID() + ".tmp");
         try {
             try (FileChannel channel = FileChannel.open(aside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
                 ByteBuffer rest = ByteBuffer.wrap(content);

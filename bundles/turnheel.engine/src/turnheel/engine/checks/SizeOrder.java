@@ -34,12 +34,18 @@ final class SizeOrder {
                     queries.add(query(Check.MEASUREMENT_ORDER, measurement, before, size));
                 }
             }
-            if (has(FOOT_STITCHES, before, size) && has(FOOT_IDEAL, before, size)
+            if (has(FOOT_STITCHES, before, size) && has(FOOT_IDEAL, before, size) && !clash(graded, before, size)
                     && size.value(FOOT_IDEAL) >= before.value(FOOT_IDEAL)) {
                 counts(before, size, queries);
             }
         }
         return queries;
+    }
+
+    /** Where two sizes have no counts together, it was said already that theirs do not grow. */
+    private static boolean clash(Graded graded, GradedSize before, GradedSize size) {
+        return graded.queries().stream().anyMatch(query -> query.check() == Check.COUNTS_CLASH
+                && query.sizes().containsAll(List.of(before.label(), size.label())));
     }
 
     private static void counts(GradedSize before, GradedSize size, List<Query> queries) {

@@ -107,7 +107,8 @@ final class MeasurementsSheet {
     private void line(Parameter parameter, String label, String unit, Digits digits, String conversion,
             double divisor) {
         row++;
-        cells.put(row, LABEL_COLUMN, label, Look.LABEL);
+        CellContent first = label.isEmpty() ? new CellContent.Empty() : new CellContent.Text(label);
+        cells.put(row, LABEL_COLUMN, first, Look.LABEL, Digits.ALL);
         cells.put(row, UNIT_COLUMN, unit, Look.KEY);
         for (int size = 0; size < graded.sizes().size(); size++) {
             Optional<Cell> cell = graded.sizes().get(size).cell(parameter);

@@ -47,6 +47,17 @@ class ProcessTest {
     }
 
     @Test
+    void saysTheSameInEveryCountry() throws IOException, InterruptedException {
+        Path file = Patterns.toeUp(folder);
+        List<String> otherDigits = List.of("-Duser.language=ar", "-Duser.country=EG", "-Duser.extensions=u-nu-arab");
+        Run set = start(otherDigits, "set", file, "cuff=rib-3x1", "body.footLength[M]=9 1/2in").clean();
+        assertEquals(List.of("cuff", "pattern", "rib-2x2", "rib-3x1"), set.row("cuff"));
+        assertEquals(Run.of("grade", file).out(), start(otherDigits, "grade", file).clean().out());
+        assertEquals(Run.of("rounds", file, "--size", "M").out(),
+                start(otherDigits, "rounds", file, "--size", "M").clean().out());
+    }
+
+    @Test
     void loadsNoWindowSystemAndTheWorkbookOnlyForAWorkbook() throws IOException, InterruptedException {
         Path file = Patterns.toeUp(folder);
         List<String> logClasses = List.of("-Xlog:class+load:file=" + folder.resolve("classes"));

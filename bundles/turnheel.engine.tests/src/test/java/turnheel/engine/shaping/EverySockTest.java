@@ -45,6 +45,7 @@ class EverySockTest {
     }
 
     @Deep
+    @StatisticsReport(onFailureOnly = true)
     void everySizeOfManyMoreKnits(@ForAll("usual") Draft draft) {
         everySizeWithoutErrorsKnits(draft);
     }

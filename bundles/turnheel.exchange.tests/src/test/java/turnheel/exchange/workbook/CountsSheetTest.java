@@ -196,6 +196,11 @@ class CountsSheetTest {
     }
 
     @Test
+    void everyLabelOfTheCatalogueFitsTheTitleOfAnErrorBox() {
+        Catalogue.all().forEach(parameter -> assertTrue(parameter.label().length() <= 32, parameter.label()));
+    }
+
+    @Test
     void aCountThatIsNotWholeDoesNotLookWhole() throws IOException {
         Design odd = Designs.with(Designs.toeUp(), "Odd", List.of(Designs.with(Designs.toeUp().sizes().getFirst(),
                 Map.of(), Map.of("foot.stitches", "61"))));

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
@@ -22,6 +23,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 import turnheel.engine.design.Design;
+import turnheel.engine.design.Size;
 import turnheel.engine.grading.Graded;
 import turnheel.engine.grading.Grader;
 import turnheel.engine.term.Key;
@@ -32,6 +34,8 @@ class LibreOfficeRecalculationTest {
 
     private static final Map<String, Design> DESIGNS = Designs.all();
     private static final Key FOOT_LENGTH = new Key("body.footLength");
+    private static final String NASTY_TITLE = "=1+1 & _x0041_ <b>";
+    private static final List<String> NASTY_LABELS = List.of("-2", "@A1", "+1", "R1C1", "=SUM(A1)");
     private static final String STALE_CELL = "foot_sole_size2";
 
     @TempDir
@@ -50,7 +54,17 @@ class LibreOfficeRecalculationTest {
         }
         workbooks.add(stale());
         workbooks.add(changed());
+        workbooks.add(Files.write(folder.resolve("nasty.xlsx"), Books.write(nasty())));
         recalculated = LibreOffice.recalculate(workbooks, folder);
+    }
+
+    private static Design nasty() {
+        List<Size> sizes = new ArrayList<>();
+        for (int i = 0; i < NASTY_LABELS.size(); i++) {
+            Size size = Designs.toeUp().sizes().get(i);
+            sizes.add(new Size(size.id(), NASTY_LABELS.get(i), size.inputs(), size.overrides()));
+        }
+        return Designs.with(Designs.toeUp(), NASTY_TITLE, sizes);
     }
 
     /** A workbook in which one stored result is wrong. */
@@ -111,6 +125,21 @@ class LibreOfficeRecalculationTest {
         try (XSSFWorkbook computed = Books.read(Files.readAllBytes(recalculated.resolve("changed.xlsx")))) {
             assertNumbers(expected, computed);
         }
+    }
+
+    @Test
+    void whatLooksLikeAFormulaIsTextThereToo() throws IOException {
+        try (XSSFWorkbook opened = Books.read(Files.readAllBytes(recalculated.resolve("nasty.xlsx")))) {
+            assertText(NASTY_TITLE, opened.getSheet("Pattern").getRow(0).getCell(0));
+            for (int i = 0; i < NASTY_LABELS.size(); i++) {
+                assertText(NASTY_LABELS.get(i), opened.getSheet("Counts").getRow(2).getCell(3 + i));
+            }
+        }
+    }
+
+    private static void assertText(String expected, XSSFCell cell) {
+        assertEquals(CellType.STRING, cell.getCellType());
+        assertEquals(expected, cell.getStringCellValue());
     }
 
     private static void assertNumbers(Graded expected, XSSFWorkbook computed) {

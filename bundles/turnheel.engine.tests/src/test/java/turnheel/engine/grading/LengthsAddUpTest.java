@@ -1,0 +1,60 @@
+package turnheel.engine.grading;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Provide;
+import turnheel.engine.design.Direction;
+import turnheel.engine.fixture.Draft;
+import turnheel.engine.fixture.Numbers;
+import turnheel.engine.fixture.RandomDesigns;
+import turnheel.engine.fixture.Repeatable;
+
+/** Rounds laid end to end: what a ruler would say, computed from the round counts alone. */
+class LengthsAddUpTest {
+
+    @Repeatable
+    void toeFootHeelAndRestAreTheWantedLength(@ForAll("usual") Draft draft) {
+        for (GradedSize size : draft.graded().sizes()) {
+            double round = 100 / Numbers.of(size, "gauge.rounds");
+            int setUp = draft.direction() == Direction.TOE_UP ? 1 : 0;
+            double finished = (Numbers.of(size, "toe.rounds") + setUp + Numbers.of(size, "foot.rounds")
+                    + Numbers.of(size, "heel.rows") / 2) * round;
+            double wanted = Numbers.of(size, "body.footLength") + Numbers.of(size, "fit.easeLength");
+            assertEquals(finished, Numbers.of(size, "foot.length"), 1e-9);
+            assertEquals(wanted - finished, Numbers.of(size, "foot.lengthRest"), 1e-9);
+            assertTrue(Math.abs(wanted - finished) <= round / 2 + 1e-6, () -> "off by more than half a round in " + size);
+        }
+    }
+
+    @Repeatable
+    void heelLegAndCuffAreTheLegHeight(@ForAll("usual") Draft draft) {
+        for (GradedSize size : draft.graded().sizes()) {
+            double round = 100 / Numbers.of(size, "gauge.rounds");
+            double rest = Numbers.of(size, "body.legHeight") - Numbers.of(size, "heel.rows") / 2 * round
+                    - Numbers.of(size, "leg.rounds") * round - Numbers.of(size, "cuff.height");
+            assertTrue(Math.abs(rest) <= round / 2 + 1e-6, () -> "off by more than half a round in " + size);
+            double cuffRest = Numbers.of(size, "cuff.height") - Numbers.of(size, "cuff.rounds") * round;
+            assertTrue(Math.abs(cuffRest) <= round / 2 + 1e-6, () -> "off by more than half a round in " + size);
+        }
+    }
+
+    /** Instep and sole are the foot, and the foot is its circumference. */
+    @Repeatable
+    void stitchesAddUp(@ForAll("usual") Draft draft) {
+        for (GradedSize size : draft.graded().sizes()) {
+            double foot = Numbers.of(size, "foot.stitches");
+            assertEquals(foot, Numbers.of(size, "foot.instep") + Numbers.of(size, "foot.sole"));
+            assertEquals(foot, Numbers.of(size, "foot.circumference") / 100 * Numbers.of(size, "gauge.stitches"), 1e-9);
+            assertEquals(Numbers.of(size, "heel.stitches"),
+                    Numbers.of(size, "heel.centre") + 2 * Numbers.of(size, "heel.eachSide"));
+        }
+    }
+
+    @Provide
+    Arbitrary<Draft> usual() {
+        return RandomDesigns.usual();
+    }
+}

@@ -1,0 +1,61 @@
+package turnheel.workbench.grid;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+import turnheel.engine.design.Quantity;
+import turnheel.engine.design.Role;
+import turnheel.engine.design.Unit;
+import turnheel.engine.grading.Cell;
+import turnheel.engine.grading.Reason;
+
+/** The text of a number: for reading in the unit of its row, for editing as it was written. */
+final class CellText {
+
+    private static final char MINUS = '−';
+
+    private CellText() {
+    }
+
+    /**
+     * The number in the unit of its row, with a true minus sign. A computed number has the decimals of its unit, so that the
+     * sizes of a row line up; an input has no more of them than it needs.
+     */
+    static String shown(Cell cell) {
+        return plain(cell).replace('-', MINUS);
+    }
+
+    /** The same for another program: a hyphen for the minus sign. */
+    static String plain(Cell cell) {
+        Unit unit = cell.parameter().unit();
+        BigDecimal number = BigDecimal.valueOf(cell.value()).setScale(decimals(unit), RoundingMode.HALF_UP);
+        if (cell.parameter().role() == Role.INPUT || isUnexpectedlyBroken(cell)) {
+            number = BigDecimal.valueOf(cell.value()).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros();
+        }
+        String text = number.toPlainString();
+        return number.signum() == 0 ? text.replace("-", "") : text;
+    }
+
+    /** A count that is not whole must look so: rounding would hide what the query beside it complains of. */
+    private static boolean isUnexpectedlyBroken(Cell cell) {
+        return cell.parameter().unit().isWhole() && cell.value() != Math.rint(cell.value());
+    }
+
+    private static int decimals(Unit unit) {
+        return switch (unit) {
+            case STITCHES, ROUNDS, ROWS, LINES, TIMES -> 0;
+            case MILLIMETRES, PERCENT, PER_100_MM, IDEAL_STITCHES -> 1;
+            case RATIO -> 2;
+        };
+    }
+
+    /** What an editor starts with: the entry as the designer wrote it, else the number. */
+    static String edited(Cell cell) {
+        return switch (cell.reason()) {
+            case Reason.Given(Quantity quantity) -> quantity.toString();
+            case Reason.Overridden(Quantity quantity, var instead) -> quantity.toString();
+            case Reason.Derived derived -> shown(cell);
+            case Reason.Chosen chosen -> shown(cell);
+        };
+    }
+}
