@@ -67,11 +67,15 @@ final class CountConflicts {
         List<Conflict> conflicts = new ArrayList<>();
         for (SizeWish size : sizes) {
             if (size.candidates().isEmpty()) {
-                conflicts.add(new Conflict.OutOfReach(size.label(), size.ideal() - size.reach(),
-                        size.ideal() + size.reach(), size.alone()));
+                conflicts.add(new Conflict.OutOfReach(size.label(), size.least(), size.most(), nearest(size)));
             }
         }
         return conflicts;
+    }
+
+    private static int nearest(SizeWish size) {
+        int nearest = size.lattice().nearest(size.ideal());
+        return nearest >= size.fewest() ? nearest : size.lattice().atLeast(size.fewest());
     }
 
     private static List<String> shortestRun(List<SizeWish> sizes) {

@@ -25,6 +25,8 @@ public record CountOptions(String size, double ideal, double least, double most,
     private static final int HANDFUL = 4;
     /** Counts further than this from the ideal are of use to nobody, unless none is nearer. */
     private static final double FURTHEST = 0.25;
+    /** A sock of more than twice the ideal is of use to nobody at all. */
+    private static final double MOST_SHARE = 2;
 
     public CountOptions {
         options = List.copyOf(options);
@@ -67,21 +69,25 @@ public record CountOptions(String size, double ideal, double least, double most,
         int chosen = (int) Math.rint(size.value(FOOT_STITCHES));
         Set<Integer> counts = around(wish);
         counts.add(chosen);
-        return new CountOptions(label, wish.ideal(), wish.ideal() - wish.reach(), wish.ideal() + wish.reach(),
+        return new CountOptions(label, wish.ideal(), wish.least(), wish.most(),
                 counts.stream().map(count -> option(wishes, index, count, count == chosen)).toList());
     }
 
     private static Set<Integer> around(SizeWish wish) {
-        Lattice lattice = wish.lattice().isEmpty() ? wish.withWhatCanBeMet().lattice() : wish.lattice();
+        SizeWish workable = wish.workable();
+        Lattice lattice = workable.lattice();
         Set<Integer> counts = new TreeSet<>();
         int below = lattice.atMost(wish.ideal());
-        for (int i = 0; i < HANDFUL && below >= wish.fewest() && (i == 0 || isNear(wish, below)); i++) {
-            counts.add(below);
+        int above = lattice.atLeast(Math.max(workable.fewest(), wish.ideal()));
+        for (int i = 0; i < HANDFUL; i++) {
+            // the first on each side may lie further off than the others: it may be the only one
+            if (below >= workable.fewest() && (i == 0 || isNear(wish, below))) {
+                counts.add(below);
+            }
+            if (i == 0 ? above <= MOST_SHARE * wish.ideal() : isNear(wish, above)) {
+                counts.add(above);
+            }
             below = lattice.atMost(below - 1.0);
-        }
-        int above = lattice.atLeast(Math.max(wish.fewest(), wish.ideal()));
-        for (int i = 0; i < HANDFUL && (i == 0 || isNear(wish, above)); i++) {
-            counts.add(above);
             above = lattice.atLeast(above + 1.0);
         }
         return counts;

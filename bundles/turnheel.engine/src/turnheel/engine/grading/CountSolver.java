@@ -62,11 +62,9 @@ final class CountSolver {
         if (best.isPresent()) {
             return new CountAnswer.Counts(best.get());
         }
-        List<Integer> alone = sizes.stream().map(SizeWish::alone).toList();
-        boolean excluded = sizes.stream().anyMatch(SizeWish::isExcluded);
-        return new CountAnswer.Unsolvable(
-                excluded ? best(sizes.stream().map(SizeWish::withWhatCanBeMet).toList()).orElse(alone) : alone,
-                CountConflicts.of(sizes));
+        List<Integer> counts = best(sizes.stream().map(SizeWish::workable).toList())
+                .orElseGet(() -> sizes.stream().map(SizeWish::alone).toList());
+        return new CountAnswer.Unsolvable(counts, CountConflicts.of(sizes));
     }
 
     /** The best counts, where there are any. */

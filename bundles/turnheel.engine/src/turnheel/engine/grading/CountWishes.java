@@ -113,6 +113,6 @@ record CountWishes(RuleBook rules, List<SizeSheet> sheets, List<SizeWish> sizes,
 
     /** Why a size has the count that was picked for it. */
     Reason.Chosen reason(SizeWish size) {
-        return new Reason.Chosen(size.ideal(), size.ideal() - size.reach(), size.ideal() + size.reach(), size.needs(), basis);
+        return new Reason.Chosen(size.ideal(), size.least(), size.most(), size.needs(), basis);
     }
 }

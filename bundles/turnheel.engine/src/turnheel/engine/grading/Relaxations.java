@@ -28,6 +28,8 @@ public final class Relaxations {
 
     /** Wider windows that are tried, in per cent of the ideal; beyond these a sock fits another foot. */
     private static final int[] WIDER_PERCENT = {12, 16, 20, 25};
+    /** The same for all sizes together: a way that leads further off than this is none. */
+    private static final double FURTHEST_PERCENT = 25;
     private static final int FEWEST_LINES = 2;
     private static final int MOST_LINES = 12;
     /** More ways than these help nobody to decide. */
@@ -36,6 +38,22 @@ public final class Relaxations {
     private final Design design;
     private final CountWishes wishes;
     private final CountAnswer answer;
+
+    /** A changed design and the counts that it has; not graded yet, since most ways are not shown. */
+    private record Way(List<Change> changes, Design design, CountWishes wishes, List<Integer> counts) {
+
+        Cost cost() {
+            return wishes.cost(counts);
+        }
+
+        double deviationPercent() {
+            return 100 * Math.sqrt(cost().rounded() / counts.size());
+        }
+
+        Relaxation graded() {
+            return new Relaxation(changes, Grader.grade(design), wishes.fits(counts), deviationPercent());
+        }
+    }
 
     private Relaxations(Design design) {
         this.design = design;
@@ -53,10 +71,10 @@ public final class Relaxations {
 
     private List<Relaxation> found() {
         List<Change> changes = changes();
-        List<Relaxation> single = nearestLines(changes.stream().flatMap(change -> tried(List.of(change)).stream()).toList());
-        List<Relaxation> ways = single.isEmpty() && !isSolved() ? pairs(changes) : single;
-        // the sort keeps the order of the changes where the deviation is the same
-        return ways.stream().sorted(Comparator.comparingDouble(Relaxation::deviationPercent)).limit(MOST_WAYS).toList();
+        List<Way> single = nearestLines(changes.stream().flatMap(change -> tried(List.of(change)).stream()).toList());
+        List<Way> ways = single.isEmpty() && !isSolved() ? pairs(changes) : single;
+        // the sort keeps the order of the changes where the cost is the same
+        return ways.stream().sorted(Comparator.comparing(Way::cost)).limit(MOST_WAYS).map(Way::graded).toList();
     }
 
     private boolean isSolved() {
@@ -130,10 +148,10 @@ public final class Relaxations {
         return Optional.empty();
     }
 
-    private List<Relaxation> pairs(List<Change> changes) {
-        List<Relaxation> pairs = new ArrayList<>();
+    private List<Way> pairs(List<Change> changes) {
+        List<Way> pairs = new ArrayList<>();
         for (int i = 0; i < changes.size(); i++) {
-            List<Relaxation> withThis = new ArrayList<>();
+            List<Way> withThis = new ArrayList<>();
             for (Change other : changes.subList(i + 1, changes.size())) {
                 if (!concernTheSame(changes.get(i), other)) {
                     tried(List.of(changes.get(i), other)).ifPresent(withThis::add);
@@ -163,34 +181,30 @@ public final class Relaxations {
     }
 
     /** Of the ways that differ in the number of toe lines only the one nearest to the present number. */
-    private static List<Relaxation> nearestLines(List<Relaxation> ways) {
-        Optional<Relaxation> nearest = ways.stream().filter(Relaxations::changesLines).findFirst();
+    private static List<Way> nearestLines(List<Way> ways) {
+        Optional<Way> nearest = ways.stream().filter(Relaxations::changesLines).findFirst();
         return ways.stream().filter(way -> !changesLines(way) || nearest.filter(way::equals).isPresent()).toList();
     }
 
-    private static boolean changesLines(Relaxation way) {
+    private static boolean changesLines(Way way) {
         return way.changes().stream().anyMatch(Change.ToeLines.class::isInstance);
     }
 
     /** The design with these changes, where that helps. */
-    private Optional<Relaxation> tried(List<Change> changes) {
+    private Optional<Way> tried(List<Change> changes) {
         Design changed = design;
         for (Change change : changes) {
             changed = Relaxed.with(changed, change);
         }
         CountWishes relaxed = CountWishes.of(changed);
-        if (!(CountSolver.solve(relaxed.sizes()) instanceof CountAnswer.Counts(var counts)) || !helps(relaxed, counts)) {
-            return Optional.empty();
-        }
-        double mean = relaxed.cost(counts).rounded() / counts.size();
-        return Optional.of(new Relaxation(changes, Grader.grade(changed), relaxed.fits(counts), 100 * Math.sqrt(mean)));
+        return CountSolver.solve(relaxed.sizes()) instanceof CountAnswer.Counts(var counts)
+                ? Optional.of(new Way(changes, changed, relaxed, counts)).filter(this::helps) : Optional.empty();
     }
 
-    private boolean helps(CountWishes relaxed, List<Integer> counts) {
-        return switch (answer) {
+    private boolean helps(Way way) {
+        return way.deviationPercent() <= FURTHEST_PERCENT && switch (answer) {
             case CountAnswer.Unsolvable unsolvable -> true;
-            case CountAnswer.Counts present ->
-                relaxed.cost(counts).compareTo(wishes.cost(present.perSize())) < 0;
+            case CountAnswer.Counts present -> way.cost().compareTo(wishes.cost(present.perSize())) < 0;
         };
     }
 }

@@ -1,7 +1,10 @@
 package turnheel.engine.grading;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+
+import turnheel.engine.design.Catalogue;
 
 /**
  * What the count solver knows of one size.
@@ -19,6 +22,8 @@ record SizeWish(String label, double ideal, double deviation, List<Need> needs, 
     static final int ANY_GROWTH = Integer.MIN_VALUE;
     /** Counts further than this from the ideal are no candidates: 8 %, domain § 2. */
     static final double USUAL_DEVIATION = 0.08;
+    /** What lies beyond the range of the parameter is no sock, however far needs push a count. */
+    private static final int MOST = (int) Catalogue.FOOT_STITCHES.most();
     private static final double PER_UNIT = 1e9;
     /** An ideal exactly between two counts has both within half a gap of it, however the division came out. */
     private static final double SLACK = 1e-9;
@@ -47,29 +52,29 @@ record SizeWish(String label, double ideal, double deviation, List<Need> needs, 
         return new SizeWish(label, ideal, otherDeviation, needs, lattice, fixed);
     }
 
-    /** The same, without those needs that exclude what the needs before them ask for. */
-    SizeWish withWhatCanBeMet() {
-        Lattice met = Lattice.ALL;
-        for (Need need : needs) {
-            Lattice narrower = met.and(Lattice.anyOf(need.counts()));
-            met = narrower.isEmpty() ? met : narrower;
-        }
-        return new SizeWish(label, ideal, deviation, needs, met, fixed);
-    }
-
     /** Whether no count at all suits, in this size or any other. */
     boolean isExcluded() {
         return fixed.isEmpty() && lattice.isEmpty();
     }
 
     /** Half the width of the window around the ideal: from anywhere it reaches a count, domain § 2. */
-    double reach() {
+    private double reach() {
         double share = deviation * ideal;
         return lattice.isEmpty() ? share : Math.max(share, lattice.widestGap() / 2.0);
     }
 
+    /** Lower end of the window. */
+    double least() {
+        return Math.max(1, ideal - reach());
+    }
+
+    /** Upper end of the window. */
+    double most() {
+        return Math.min(MOST, ideal + reach());
+    }
+
     boolean isInWindow(int count) {
-        return Math.abs(count - ideal) <= reach() + SLACK;
+        return count >= least() - SLACK && count <= most() + SLACK;
     }
 
     int fewest() {
@@ -79,17 +84,36 @@ record SizeWish(String label, double ideal, double deviation, List<Need> needs, 
     /** The counts that may be picked, rising; none where needs exclude each other or ask for more than the window holds. */
     List<Integer> candidates() {
         return fixed.isPresent() ? List.of(fixed.getAsInt())
-                : lattice.between(Math.max(fewest(), ideal - reach() - SLACK), ideal + reach() + SLACK);
+                : lattice.between(Math.max(fewest(), least() - SLACK), most() + SLACK);
     }
 
-    /** The count that this size would take alone, whatever its window; of needs that exclude each other it meets the first. */
+    /** The count that this size would take alone, whatever its window; where there is none, one that meets what can be met. */
     int alone() {
         if (fixed.isPresent()) {
             return fixed.getAsInt();
         }
-        Lattice met = lattice.isEmpty() ? withWhatCanBeMet().lattice() : lattice;
-        int nearest = met.nearest(ideal);
-        return nearest >= fewest() ? nearest : met.atLeast(fewest());
+        SizeWish met = workable();
+        int nearest = met.lattice.nearest(ideal);
+        return nearest >= met.fewest() ? nearest : met.lattice.atLeast(met.fewest());
+    }
+
+    /**
+     * The same where it has candidates. Else the same with as many of its needs as leave a count for a sock of up to twice
+     * the ideal, the first before the others: repeats of 97 and of 89 stitches meet at 8 633 only.
+     */
+    SizeWish workable() {
+        if (!free().candidates().isEmpty()) {
+            return this;
+        }
+        List<Need> met = new ArrayList<>();
+        for (Need need : needs) {
+            met.add(need);
+            SizeWish more = of(label, ideal, met);
+            if (more.lattice.isEmpty() || more.lattice.atLeast(more.fewest()) > 2 * ideal) {
+                met.removeLast();
+            }
+        }
+        return new SizeWish(label, ideal, deviation, met, Lattice.ofAll(met), fixed);
     }
 
     /**
@@ -105,6 +129,6 @@ record SizeWish(String label, double ideal, double deviation, List<Need> needs, 
     }
 
     private int gap() {
-        return lattice.isEmpty() ? withWhatCanBeMet().lattice().widestGap() : lattice.widestGap();
+        return lattice.isEmpty() ? 0 : lattice.widestGap();
     }
 }

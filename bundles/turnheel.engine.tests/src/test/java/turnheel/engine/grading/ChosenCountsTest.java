@@ -9,12 +9,18 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import turnheel.engine.design.CalfLeg;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.LegCount;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RoundToe;
+import turnheel.engine.design.SockLength;
+import turnheel.engine.design.StraightLeg;
 import turnheel.engine.fixture.Designs;
 import turnheel.engine.fixture.Draft;
 import turnheel.engine.fixture.Numbers;
+import turnheel.engine.query.Check;
+import turnheel.engine.query.Query;
 import turnheel.engine.term.Key;
 
 /** The counts of whole designs: what toe, halves and rib ask for together, domain § 2. */
@@ -63,6 +69,94 @@ class ChosenCountsTest {
         // fours and sevens: 56 and 84; fours alone: 64
         assertEquals(56, Numbers.of(draft, "foot.stitches"));
         assertEquals(64, Numbers.of(draft.with("leg.stitches = 63"), "foot.stitches"));
+    }
+
+    @Test
+    void onlyALegThatTakesTheFootsCountUpToTheCuffBringsTheRib() {
+        Draft draft = Designs.toeUp64().with(new RibCuff(4, 3, false));
+        assertEquals(56, Numbers.of(draft, "foot.stitches"));
+        assertEquals(64, Numbers.of(draft.with(new RibCuff(4, 3, true)), "foot.stitches"));
+        assertEquals(64, Numbers.of(draft.with(new StraightLeg(SockLength.CREW, LegCount.FROM_ANKLE)), "foot.stitches"));
+        // a calf leg meets the rib at its top
+        assertEquals(64, Numbers.of(draft.with(new CalfLeg(SockLength.KNEE, LegCount.AS_FOOT)), "foot.stitches"));
+    }
+
+    @Test
+    void aStitchPatternOnTheLegRulesTheCountThatTheLegTakesOver() {
+        Draft draft = Designs.toeUp64().with(StitchPatterns.leg(10));
+        // toe and rib ask for fours, halves of tens for twenties: 60 and 80
+        assertEquals(60, Numbers.of(draft, "foot.stitches"));
+        assertEquals(60, Numbers.of(draft.with(new CalfLeg(SockLength.KNEE, LegCount.AS_FOOT)), "foot.stitches"));
+        assertEquals(64, Numbers.of(draft.with("leg.stitches = 60"), "foot.stitches"));
+        assertEquals(64, Numbers.of(draft.with(new StraightLeg(SockLength.CREW, LegCount.FROM_ANKLE)), "foot.stitches"));
+    }
+
+    @ParameterizedTest(name = "repeat {0}, edge {1}: {2} around, {3} on the instep, {4} on the sole")
+    @CsvSource(textBlock = """
+            # repeat, edge, foot, instep, sole: by hand from 63.936 on fours
+            # halves of 0, 1, 2 and 12, 13, 14 and so on: 52 and 72, which is nearer; half of it is 36, a stitch short
+            12, 1, 72, 37, 35
+            # halves of 25 to 27 and 33 to 35: 52 and 68; 34 is just right
+            8,  2, 68, 34, 34
+            # 31, 32 and 33: 64; halves would be even, the edge is odd
+            10, 1, 64, 31, 33
+            10, 2, 64, 32, 32
+            10, 3, 64, 33, 31
+            """)
+    void wholeRepeatsOnTheInstepMayMoveTheMarkersByAStitch(int repeat, int edge, int foot, int instep, int sole) {
+        Graded graded = Designs.toeUp64().with(StitchPatterns.instep(repeat, edge)).graded();
+        assertEquals(List.of(foot, instep, sole), List.of((int) Numbers.of(graded, "foot.stitches"),
+                (int) Numbers.of(graded, "foot.instep"), (int) Numbers.of(graded, "foot.sole")));
+    }
+
+    @Test
+    void asksWhichNeedsFight() {
+        Graded graded = Designs.toeUp64().with(StitchPatterns.instep(12, 3), StitchPatterns.leg(12))
+                .withSize("L", "body.footLength = 260 mm; body.footCircumference = 238 mm").graded();
+        assertEquals(List.of(new Query(Check.NEEDS_EXCLUDE, new Key("foot.stitches"), List.of("M", "L"), """
+                the instep, whole pattern repeats and the edge: a multiple of 24 plus 4, 6 or 8; \
+                the leg, whole pattern repeats: a multiple of 12""", "")), graded.queries());
+        // toe and instep are kept: 52 56 76 80; of rib and leg the rib
+        assertEquals("M 56, L 76", counts(graded));
+    }
+
+    @Test
+    void asksWhoseCountIsOutOfReach() {
+        Graded graded = Designs.toeUp64().with("toe.castOn = 100").graded();
+        assertEquals(List.of(new Query(Check.COUNTS_OUT_OF_REACH, new Key("foot.stitches"), List.of("M"), "58.8–69.1", "100")),
+                graded.queries());
+    }
+
+    /** M and L differ by more than the step of 4, and L is the designer's; below 48 nothing is in M's window of 59 to 69. */
+    @Test
+    void asksWhichNeighboursAreCrowded() {
+        Graded graded = Designs.toeUp64()
+                .withSize("L", "body.footLength = 260 mm; body.footCircumference = 238 mm; foot.stitches = 48").graded();
+        assertEquals(List.of(new Query(Check.COUNTS_CLASH, new Key("foot.stitches"), List.of("M", "L"), "", "")),
+                graded.queries());
+        assertEquals("M 64, L 48", counts(graded));
+    }
+
+    @ParameterizedTest(name = "{0} stitches: {2}")
+    @CsvSource(delimiter = '|', textBlock = """
+            # foot | patterns | needed
+            66 | no  | a multiple of 4, at least 8
+            60 | yes | a multiple of 24 plus 0 or 4
+            """)
+    void asksWhatAnOverrideBreaks(int count, String pattern, String needed) {
+        Draft draft = Designs.toeUp64().with("foot.stitches = " + count);
+        Graded graded = (pattern.equals("yes") ? draft.with(StitchPatterns.instep(12, 1)) : draft).graded();
+        assertEquals(List.of(new Query(Check.OVERRIDE_BREAKS, new Key("foot.stitches"), List.of("M"), needed,
+                Integer.toString(count))), graded.queries());
+    }
+
+    /** Beside the override stands what the size would take alone. */
+    @Test
+    void keepsTheChoiceBesideAnOverride() {
+        Cell cell = Designs.toeUp64().with("foot.stitches = 66").graded().size("M").cell(new Key("foot.stitches")).orElseThrow();
+        assertEquals(66, cell.value());
+        Reason.Overridden reason = assertInstanceOf(Reason.Overridden.class, cell.reason());
+        assertEquals(64, reason.instead().orElseThrow().value());
     }
 
     @Test
