@@ -34,7 +34,9 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import turnheel.engine.design.Direction;
 import turnheel.model.Literals;
+import turnheel.model.StitchPatternText;
 import turnheel.model.pattern.Pattern;
+import turnheel.model.pattern.StitchPatternElement;
 
 /**
  * What a designer decides for the whole pattern: an option of {@code new}, a name of {@code set}. The words for the
@@ -67,7 +69,7 @@ enum PatternOption {
             case HEEL -> kind(document, PATTERN__HEEL);
             case LEG -> kind(document, PATTERN__LEG);
             case CUFF -> CuffText.of(document.getCuff());
-            case STITCH_PATTERN -> StitchPatternText.of(document);
+            case STITCH_PATTERN -> StitchPatternText.of(document.getStitchPatterns());
             case INCREASE, TURN, HEEL_TURN, FLAP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS -> places(document)
                     .map(place -> EcoreUtil.convertToString(place.attribute().getEAttributeType(), place.value()))
                     .distinct().collect(Collectors.joining(" "));
@@ -88,8 +90,18 @@ enum PatternOption {
             case HEEL -> PartKind.write(document, PATTERN__HEEL, given, value);
             case LEG -> PartKind.write(document, PATTERN__LEG, given, value);
             case CUFF -> CuffText.write(document, given, value);
-            case STITCH_PATTERN -> StitchPatternText.write(document, given, value);
+            case STITCH_PATTERN -> writeStitchPatterns(document, given, value);
             case INCREASE, TURN, HEEL_TURN, FLAP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS -> writeChoice(document, given, value);
+        }
+    }
+
+    private static void writeStitchPatterns(Pattern document, String given, String value) throws Refusal {
+        try {
+            List<StitchPatternElement> elements = StitchPatternText.parse(value);
+            document.getStitchPatterns().clear();
+            document.getStitchPatterns().addAll(elements);
+        } catch (IllegalArgumentException refused) {
+            throw new Refusal(Words.VALUE_REFUSED.with(given, refused.getMessage()));
         }
     }
 

@@ -1,61 +1,38 @@
 package turnheel.workbench.editor;
 
+import java.util.ResourceBundle;
+
+import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
 
-import turnheel.engine.design.Direction;
-import turnheel.engine.design.Increase;
-import turnheel.engine.design.SockLength;
-import turnheel.engine.design.TurnMethod;
-import turnheel.model.pattern.PatternPackage;
-
-/** What a designer's choices are called on the screen. */
+/**
+ * What kinds of part and a designer's choices are called on the screen. The words are in {@code choices.properties}, by the
+ * names that the document's model gives them; a test asks for every one.
+ */
 final class ChoiceWords {
+
+    private static final ResourceBundle WORDS = ResourceBundle.getBundle("turnheel.workbench.editor.choices"); //$NON-NLS-1$
 
     private ChoiceWords() {
     }
 
-    static String of(Direction direction) {
-        return switch (direction) {
-            case TOE_UP -> Messages.ChoiceWords_toeUp;
-            case CUFF_DOWN -> Messages.ChoiceWords_cuffDown;
-        };
+    /** A value of an enumeration. */
+    static String of(Enum<?> value) {
+        return WORDS.getString(value.getDeclaringClass().getSimpleName() + '.' + value.name());
     }
 
-    static String of(Increase increase) {
-        return switch (increase) {
-            case YARN_OVER -> Messages.ChoiceWords_yarnOver;
-            case MAKE_ONE -> Messages.ChoiceWords_makeOne;
-            case FRONT_AND_BACK -> Messages.ChoiceWords_frontAndBack;
-            case LIFTED -> Messages.ChoiceWords_lifted;
-        };
-    }
-
-    static String of(TurnMethod turn) {
-        return switch (turn) {
-            case WRAPPED -> Messages.ChoiceWords_wrapped;
-        };
-    }
-
-    static String of(SockLength length) {
-        return switch (length) {
-            case NO_SHOW -> Messages.ChoiceWords_noShow;
-            case ANKLE -> Messages.ChoiceWords_ankle;
-            case QUARTER -> Messages.ChoiceWords_quarter;
-            case CREW -> Messages.ChoiceWords_crew;
-            case MID_CALF -> Messages.ChoiceWords_midCalf;
-            case KNEE -> Messages.ChoiceWords_knee;
-        };
+    /** Yes or no. */
+    static String of(boolean value) {
+        return WORDS.getString(Boolean.toString(value));
     }
 
     /** The name of a kind of part. */
     static String of(EClass kind) {
-        return switch (kind.getClassifierID()) {
-            case PatternPackage.ROUND_TOE_ELEMENT -> Messages.ChoiceWords_roundToe;
-            case PatternPackage.WEDGE_TOE_ELEMENT -> Messages.ChoiceWords_wedgeToe;
-            case PatternPackage.SHORT_ROW_HEEL_ELEMENT -> Messages.ChoiceWords_shortRowHeel;
-            case PatternPackage.STRAIGHT_LEG_ELEMENT -> Messages.ChoiceWords_straightLeg;
-            case PatternPackage.RIB_CUFF_ELEMENT -> Messages.ChoiceWords_ribCuff;
-            default -> throw new IllegalArgumentException("%s has no name".formatted(kind.getName())); //$NON-NLS-1$
-        };
+        return WORDS.getString(kind.getName());
+    }
+
+    /** The label of a choice that a kind of part leaves open. */
+    static String of(EAttribute attribute) {
+        return WORDS.getString(attribute.getEContainingClass().getName() + '.' + attribute.getName());
     }
 }

@@ -5,24 +5,6 @@ import org.eclipse.osgi.util.NLS;
 /** Numbers at the end of a name are the placeholders of its sentence; what stands for them is said in the properties. */
 final class Messages extends NLS {
 
-    public static String ChoiceWords_ankle;
-    public static String ChoiceWords_crew;
-    public static String ChoiceWords_cuffDown;
-    public static String ChoiceWords_frontAndBack;
-    public static String ChoiceWords_knee;
-    public static String ChoiceWords_lifted;
-    public static String ChoiceWords_makeOne;
-    public static String ChoiceWords_midCalf;
-    public static String ChoiceWords_noShow;
-    public static String ChoiceWords_quarter;
-    public static String ChoiceWords_ribCuff;
-    public static String ChoiceWords_roundToe;
-    public static String ChoiceWords_shortRowHeel;
-    public static String ChoiceWords_straightLeg;
-    public static String ChoiceWords_toeUp;
-    public static String ChoiceWords_wedgeToe;
-    public static String ChoiceWords_wrapped;
-    public static String ChoiceWords_yarnOver;
 
     public static String DamagedPage_heading_0;
     public static String DamagedPage_openText;
@@ -58,15 +40,10 @@ final class Messages extends NLS {
     public static String PartsSection_cuff;
     public static String PartsSection_description;
     public static String PartsSection_heel;
-    public static String PartsSection_increase;
-    public static String PartsSection_knit;
     public static String PartsSection_leg;
-    public static String PartsSection_length;
-    public static String PartsSection_lines;
-    public static String PartsSection_purl;
+    public static String PartsSection_stitchPatterns;
     public static String PartsSection_title;
     public static String PartsSection_toe;
-    public static String PartsSection_turn;
 
     public static String PatternEditor_noFile_0;
     public static String PatternEditor_notSaved;

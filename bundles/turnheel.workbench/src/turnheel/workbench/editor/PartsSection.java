@@ -3,9 +3,8 @@ package turnheel.workbench.editor;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.Consumer;
-import java.util.function.Supplier;
 
+import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
@@ -15,15 +14,10 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.forms.IManagedForm;
 
-import turnheel.engine.design.Increase;
-import turnheel.engine.design.SockLength;
-import turnheel.engine.design.TurnMethod;
+import turnheel.model.PartKinds;
+import turnheel.model.StitchPatternText;
 import turnheel.model.pattern.PatternPackage.Literals;
-import turnheel.model.pattern.RibCuffElement;
-import turnheel.model.pattern.RoundToeElement;
-import turnheel.model.pattern.ShortRowHeelElement;
-import turnheel.model.pattern.StraightLegElement;
-import turnheel.model.pattern.WedgeToeElement;
+import turnheel.model.pattern.StitchPatternElement;
 import turnheel.workbench.document.GradedDocument;
 
 /** Which kind of toe, heel, leg and cuff the sock has, and the choices that each kind leaves to the designer. */
@@ -36,12 +30,9 @@ final class PartsSection extends DocumentSection {
     private record Slot(EReference reference, String label, List<EClass> kinds) {
     }
 
-    private final List<Slot> slots = List.of(
-            new Slot(Literals.PATTERN__TOE, Messages.PartsSection_toe,
-                    Arrays.asList(Literals.ROUND_TOE_ELEMENT, Literals.WEDGE_TOE_ELEMENT)),
-            new Slot(Literals.PATTERN__HEEL, Messages.PartsSection_heel, Arrays.asList(Literals.SHORT_ROW_HEEL_ELEMENT)),
-            new Slot(Literals.PATTERN__LEG, Messages.PartsSection_leg, Arrays.asList(Literals.STRAIGHT_LEG_ELEMENT)),
-            new Slot(Literals.PATTERN__CUFF, Messages.PartsSection_cuff, Arrays.asList(Literals.RIB_CUFF_ELEMENT)));
+    private final List<Slot> slots = List.of(slot(Literals.PATTERN__TOE, Messages.PartsSection_toe),
+            slot(Literals.PATTERN__HEEL, Messages.PartsSection_heel), slot(Literals.PATTERN__LEG, Messages.PartsSection_leg),
+            slot(Literals.PATTERN__CUFF, Messages.PartsSection_cuff));
     private final Composite client;
     private List<EClass> shownKinds = List.of();
 
@@ -58,6 +49,10 @@ final class PartsSection extends DocumentSection {
             getManagedForm().reflow(true);
         }
         super.refresh();
+    }
+
+    private static Slot slot(EReference part, String label) {
+        return new Slot(part, label, PartKinds.of(part));
     }
 
     private List<EClass> kinds() {
@@ -87,6 +82,7 @@ final class PartsSection extends DocumentSection {
                 options(slot);
             }
         }
+        stitchPatterns();
         client.layout(true, true);
         if (hadFocus) {
             client.setFocus();
@@ -104,56 +100,48 @@ final class PartsSection extends DocumentSection {
 
     /** Puts a part of another kind in its place; what both kinds know is kept, as are all overrides. */
     private void become(Slot slot, EClass kind) {
-        EObject other = EcoreUtil.create(kind);
         EObject before = element(slot);
-        if (before != null) {
-            kind.getEAllAttributes().stream().filter(attribute -> before.eClass().getEStructuralFeature(attribute.getName())
-                    != null).forEach(attribute -> other.eSet(attribute,
-                            before.eGet(before.eClass().getEStructuralFeature(attribute.getName()))));
-        }
+        EObject other = before == null ? EcoreUtil.create(kind) : PartKinds.changed(before, kind);
         document().edit(NLS.bind(Messages.OverviewPage_change_0, slot.label()),
                 () -> document().pattern().eSet(slot.reference(), other));
     }
 
+    /** A field for every choice of the part, by what kind of value it is. */
     private void options(Slot slot) {
-        switch (element(slot)) {
-            case RoundToeElement round -> {
-                number(client, Messages.PartsSection_lines, FEWEST_LINES, WIDEST, () -> roundToe(slot).getLines(),
-                        lines -> edit(Messages.PartsSection_lines, () -> roundToe(slot).setLines(lines)));
-                increase(() -> roundToe(slot).getIncrease(), chosen -> roundToe(slot).setIncrease(chosen));
+        for (EAttribute attribute : element(slot).eClass().getEAllAttributes()) {
+            String label = ChoiceWords.of(attribute);
+            Class<?> type = attribute.getEAttributeType().getInstanceClass();
+            if (type.isEnum()) {
+                choice(client, label, Arrays.asList(type.getEnumConstants()), value -> ChoiceWords.of((Enum<?>) value),
+                        () -> element(slot).eGet(attribute), chosen -> set(slot, attribute, chosen));
+            } else if (type == boolean.class) {
+                choice(client, label, List.of(false, true), ChoiceWords::of, () -> (Boolean) element(slot).eGet(attribute),
+                        chosen -> set(slot, attribute, chosen));
+            } else if (type == int.class) {
+                int least = attribute == Literals.ROUND_TOE_ELEMENT__LINES ? FEWEST_LINES : 1;
+                number(client, label, least, WIDEST, () -> (Integer) element(slot).eGet(attribute),
+                        number -> set(slot, attribute, number));
+            } else {
+                text(client, label, () -> EcoreUtil.convertToString(attribute.getEAttributeType(),
+                        element(slot).eGet(attribute)), text -> set(slot, attribute,
+                                EcoreUtil.createFromString(attribute.getEAttributeType(), text)));
             }
-            case WedgeToeElement wedge -> increase(() -> ((WedgeToeElement) element(slot)).getIncrease(),
-                    chosen -> ((WedgeToeElement) element(slot)).setIncrease(chosen));
-            case ShortRowHeelElement heel -> choice(client, Messages.PartsSection_turn, TurnMethod.class, ChoiceWords::of,
-                    () -> ((ShortRowHeelElement) element(slot)).getTurn(), chosen -> edit(Messages.PartsSection_turn,
-                            () -> ((ShortRowHeelElement) element(slot)).setTurn(chosen)));
-            case StraightLegElement leg -> choice(client, Messages.PartsSection_length, SockLength.class, ChoiceWords::of,
-                    () -> ((StraightLegElement) element(slot)).getLength(), chosen -> edit(Messages.PartsSection_length,
-                            () -> ((StraightLegElement) element(slot)).setLength(chosen)));
-            case RibCuffElement cuff -> {
-                number(client, Messages.PartsSection_knit, 1, WIDEST, () -> rib(slot).getKnit(),
-                        stitches -> edit(Messages.PartsSection_knit, () -> rib(slot).setKnit(stitches)));
-                number(client, Messages.PartsSection_purl, 1, WIDEST, () -> rib(slot).getPurl(),
-                        stitches -> edit(Messages.PartsSection_purl, () -> rib(slot).setPurl(stitches)));
-            }
-            default -> throw new IllegalStateException("%s has no fields".formatted(element(slot).eClass().getName())); //$NON-NLS-1$
         }
     }
 
-    private void increase(Supplier<Increase> shown, Consumer<Increase> take) {
-        choice(client, Messages.PartsSection_increase, Increase.class, ChoiceWords::of, shown,
-                chosen -> edit(Messages.PartsSection_increase, () -> take.accept(chosen)));
+    private void set(Slot slot, EAttribute attribute, Object value) {
+        document().edit(NLS.bind(Messages.OverviewPage_change_0, ChoiceWords.of(attribute)),
+                () -> element(slot).eSet(attribute, value));
     }
 
-    private RoundToeElement roundToe(Slot slot) {
-        return (RoundToeElement) element(slot);
-    }
-
-    private RibCuffElement rib(Slot slot) {
-        return (RibCuffElement) element(slot);
-    }
-
-    private void edit(String label, Runnable change) {
-        document().edit(NLS.bind(Messages.OverviewPage_change_0, label), change);
+    private void stitchPatterns() {
+        text(client, Messages.PartsSection_stitchPatterns,
+                () -> StitchPatternText.of(document().pattern().getStitchPatterns()), typed -> {
+                    List<StitchPatternElement> elements = StitchPatternText.parse(typed);
+                    document().edit(NLS.bind(Messages.OverviewPage_change_0, Messages.PartsSection_stitchPatterns), () -> {
+                        document().pattern().getStitchPatterns().clear();
+                        document().pattern().getStitchPatterns().addAll(elements);
+                    });
+                });
     }
 }
