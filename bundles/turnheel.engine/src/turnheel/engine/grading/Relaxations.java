@@ -202,9 +202,16 @@ public final class Relaxations {
     }
 
     private boolean helps(Way way) {
-        return way.deviationPercent() <= FURTHEST_PERCENT && switch (answer) {
+        boolean isSound = way.deviationPercent() <= FURTHEST_PERCENT && brokenByOwn(way.wishes()) <= brokenByOwn(wishes);
+        return isSound && switch (answer) {
             case CountAnswer.Unsolvable unsolvable -> true;
             case CountAnswer.Counts present -> way.cost().compareTo(wishes.cost(present.perSize())) < 0;
         };
+    }
+
+    /** How many of the designer's own counts do not meet the needs: what breaks another of them is no way out. */
+    private static long brokenByOwn(CountWishes wishes) {
+        return wishes.sizes().stream().filter(size -> size.fixed().isPresent())
+                .filter(size -> !size.needs().stream().allMatch(need -> need.isMetBy(size.fixed().getAsInt()))).count();
     }
 }

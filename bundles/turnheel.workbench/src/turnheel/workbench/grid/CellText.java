@@ -56,6 +56,7 @@ final class CellText {
             case Reason.Overridden(Quantity quantity, var instead) -> quantity.toString();
             case Reason.Derived derived -> shown(cell);
             case Reason.Chosen chosen -> shown(cell);
+            case Reason.Fitted fitted -> shown(cell);
         };
     }
 }
