@@ -71,7 +71,7 @@ final class Cost implements Comparable<Cost> {
 
     @Override
     public int compareTo(Cost other) {
-        // No summand is below zero, so what was rounded off comes to a few units in the last place for each, generously.
+        // No summand is below zero, so what was rounded off comes to a few units in the last place for each.
         double doubt = 4 * (Math.max(summands, other.summands) + 8) * Math.ulp(Math.max(rounded, other.rounded));
         return Math.abs(rounded - other.rounded) > doubt ? Double.compare(rounded, other.rounded)
                 : exact().compareTo(other.exact());

@@ -18,7 +18,7 @@ sealed interface CountAnswer {
     /**
      * No counts meet all needs and grow with the foot.
      *
-     * @param perSize counts near the ideals that meet what can be met, so that the rest of the pattern can still be seen
+     * @param perSize counts near the ideals that meet what can be met, so that the rest of the pattern can be seen
      * @param conflicts what stands in the way; at least one
      */
     record Unsolvable(List<Integer> perSize, List<Conflict> conflicts) implements CountAnswer {

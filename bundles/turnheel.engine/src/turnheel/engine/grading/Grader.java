@@ -30,7 +30,9 @@ public final class Grader {
         this.rules = RuleBook.of(design);
     }
 
-    /** The graded pattern. The same design gives the same result; what does not work out is a query, never an exception. */
+    /**
+     * The graded pattern. The same design gives the same result; what does not work out is a query, never an exception.
+     */
     public static Graded grade(Design design) {
         return new Grader(design).grade();
     }
@@ -41,8 +43,8 @@ public final class Grader {
         chooseCounts(sheets);
         sheets.forEach(this::chooseForParts);
         List<GradedSize> sizes = sheets.stream().map(SizeSheet::graded).toList();
-        sheets.forEach(sheet -> sheet.undefined().forEach(
-                parameter -> queries.add(new Query(Check.UNDEFINED, parameter.key(), List.of(sheet.size().label()), "", ""))));
+        sheets.forEach(sheet -> sheet.undefined().forEach(parameter ->
+            queries.add(new Query(Check.UNDEFINED, parameter.key(), List.of(sheet.size().label()), "", ""))));
         return new Graded(design, rules, sizes, queries);
     }
 
@@ -102,7 +104,8 @@ public final class Grader {
     private void reportBroken(SizeWish wish, int count) {
         List<Need> broken = wish.needs().stream().filter(need -> !need.isMetBy(count)).toList();
         if (!broken.isEmpty()) {
-            String needed = wish.lattice().isEmpty() ? NeedWords.of(broken) : NeedWords.of(wish.lattice(), wish.fewest());
+            String needed = wish.lattice().isEmpty() ? NeedWords.of(broken)
+                    : NeedWords.of(wish.lattice(), wish.fewest());
             queries.add(new Query(Check.OVERRIDE_BREAKS, FOOT_STITCHES.key(), List.of(wish.label()), needed,
                     Notation.number(count)));
         }

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * The counts that meet one need or several at once: {@code v ≡ residue (mod step)} for any one of the residues. A need that
- * leaves a choice, as whole repeats on the instep do, makes it more than one congruence; needs that exclude each other
- * make it empty.
+ * The counts that meet one need or several at once: {@code v ≡ residue (mod step)} for any one of the residues. A need
+ * that leaves a choice, as whole repeats on the instep do, makes it more than one congruence; needs that exclude each
+ * other make it empty.
  *
  * @param residues rising, without repetition
  */
@@ -25,8 +25,8 @@ record Lattice(int step, List<Integer> residues) {
     static Lattice anyOf(Collection<Congruence> congruences) {
         int step = congruences.stream().mapToInt(Congruence::step).reduce(1,
                 (one, other) -> Math.multiplyExact(one / Congruence.greatestCommonDivisor(one, other), other));
-        return of(step, congruences.stream().flatMapToInt(congruence ->
-                IntStream.iterate(congruence.residue(), residue -> residue < step, residue -> residue + congruence.step())));
+        return of(step, congruences.stream().flatMapToInt(congruence -> IntStream.iterate(congruence.residue(),
+                residue -> residue < step, residue -> residue + congruence.step())));
     }
 
     /** The counts that meet all these needs, their fewest stitches left aside. */
@@ -73,8 +73,8 @@ record Lattice(int step, List<Integer> residues) {
     }
 
     /**
-     * How far apart two neighbouring counts can lie: the step of one congruence, the widest of the gaps of several. Half of
-     * it reaches a count from wherever an ideal lies, and two ideals that far apart never have the same nearest count.
+     * How far apart two neighbouring counts can lie: the step of one congruence, the widest of the gaps of several. Half
+     * of it reaches a count from wherever an ideal lies, and two ideals that far apart never have the same nearest count.
      *
      * @throws IllegalStateException when it is empty
      */
@@ -96,7 +96,8 @@ record Lattice(int step, List<Integer> residues) {
     /** The smallest count not below {@code limit}. */
     int atLeast(double limit) {
         requireCounts();
-        return residues.stream().mapToInt(residue -> -new Congruence(-residue, step).atMost(-limit)).min().orElseThrow();
+        return residues.stream().mapToInt(residue -> -new Congruence(-residue, step).atMost(-limit)).min()
+                .orElseThrow();
     }
 
     /** The count closest to {@code ideal}; a tie goes to the smaller, snugger one. */

@@ -26,7 +26,8 @@ final class NeedWords {
     }
 
     static String of(Need need) {
-        return format("need." + need.kind().name().toLowerCase(Locale.ROOT), of(Lattice.anyOf(need.counts()), need.fewest()));
+        return format("need." + need.kind().name().toLowerCase(Locale.ROOT),
+                of(Lattice.anyOf(need.counts()), need.fewest()));
     }
 
     /** Several needs that must all be met. */

@@ -21,8 +21,9 @@ import turnheel.engine.grading.Relaxation.Change;
 import turnheel.engine.grading.Relaxation.OwnCount;
 
 /**
- * Ways to make counts fit: each is tried on the design and graded again. Where there are no counts a way is one that gives
- * some; where there are, one that gives counts nearer to their ideals without touching a number that the designer set.
+ * Ways to make counts fit: each is tried on the design and graded again. Where there are no counts a way is one that
+ * gives some; where there are, one that gives counts nearer to their ideals without touching a number that the designer
+ * set.
  */
 public final class Relaxations {
 
@@ -62,8 +63,8 @@ public final class Relaxations {
     }
 
     /**
-     * The ways that help, those with the least deviation first, eight at most. Where no single change is enough, pairs of
-     * changes. None when all is well as it is, or when nothing that may be given up helps.
+     * The ways that help, those with the least deviation first, eight at most. Where no single change is enough, pairs
+     * of changes. None when all is well as it is, or when nothing that may be given up helps.
      */
     public static List<Relaxation> of(Graded graded) {
         return new Relaxations(graded.design()).found();
@@ -202,7 +203,8 @@ public final class Relaxations {
     }
 
     private boolean helps(Way way) {
-        boolean isSound = way.deviationPercent() <= FURTHEST_PERCENT && brokenByOwn(way.wishes()) <= brokenByOwn(wishes);
+        boolean isSound = way.deviationPercent() <= FURTHEST_PERCENT
+                && brokenByOwn(way.wishes()) <= brokenByOwn(wishes);
         return isSound && switch (answer) {
             case CountAnswer.Unsolvable unsolvable -> true;
             case CountAnswer.Counts present -> way.cost().compareTo(wishes.cost(present.perSize())) < 0;

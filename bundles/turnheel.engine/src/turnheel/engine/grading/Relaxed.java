@@ -57,8 +57,8 @@ final class Relaxed {
     }
 
     private static Design of(Design design, Toe toe, Leg leg, Cuff cuff) {
-        return new Design(design.title(), design.direction(), design.stitchGauge(), design.roundGauge(), toe, design.heel(),
-                leg, cuff, design.stitchPatterns(), design.sizes());
+        return new Design(design.title(), design.direction(), design.stitchGauge(), design.roundGauge(), toe,
+                design.heel(), leg, cuff, design.stitchPatterns(), design.sizes());
     }
 
     private static Design withPattern(Design design, Zone zone, UnaryOperator<StitchPattern> change) {

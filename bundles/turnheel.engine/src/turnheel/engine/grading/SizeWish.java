@@ -81,13 +81,13 @@ record SizeWish(String label, double ideal, double deviation, List<Need> needs, 
         return needs.stream().mapToInt(Need::fewest).max().orElse(1);
     }
 
-    /** The counts that may be picked, rising; none where needs exclude each other or ask for more than the window holds. */
+    /** The counts that may be picked, rising; none where the needs leave none in the window. */
     List<Integer> candidates() {
         return fixed.isPresent() ? List.of(fixed.getAsInt())
                 : lattice.between(Math.max(fewest(), least() - SLACK), most() + SLACK);
     }
 
-    /** The count that this size would take alone, whatever its window; where there is none, one that meets what can be met. */
+    /** The count that this size would take alone; where it has no candidates, one that meets what can be met. */
     int alone() {
         if (fixed.isPresent()) {
             return fixed.getAsInt();
@@ -98,8 +98,8 @@ record SizeWish(String label, double ideal, double deviation, List<Need> needs, 
     }
 
     /**
-     * The same where it has candidates. Else the same with as many of its needs as leave a count for a sock of up to twice
-     * the ideal, the first before the others: repeats of 97 and of 89 stitches meet at 8 633 only.
+     * The same where it has candidates. Else the same with as many of its needs as leave a count for a sock of up to
+     * twice the ideal, the first before the others: repeats of 97 and of 89 stitches meet at 8 633 only.
      */
     SizeWish workable() {
         if (!free().candidates().isEmpty()) {
@@ -117,9 +117,9 @@ record SizeWish(String label, double ideal, double deviation, List<Need> needs, 
     }
 
     /**
-     * How many stitches this size must have more than the one before: 1 where the ideals differ by the widest gap of either
-     * lattice or more, so that each could have its nearest count; 0 where they differ by less; any number where the
-     * designer's order or own counts say otherwise.
+     * How many stitches this size must have more than the one before: 1 where the ideals differ by the widest gap of
+     * either lattice or more, so that each could have its nearest count; 0 where they differ by less; any number where
+     * the designer's order or own counts say otherwise.
      */
     int growthFrom(SizeWish before) {
         if (before.fixed.isPresent() && fixed.isPresent() || ideal < before.ideal) {

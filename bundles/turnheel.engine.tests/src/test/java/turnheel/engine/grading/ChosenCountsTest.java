@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import turnheel.engine.design.CalfLeg;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.Leg;
 import turnheel.engine.design.LegCount;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RoundToe;
@@ -25,6 +26,8 @@ import turnheel.engine.term.Key;
 
 /** The counts of whole designs: what toe, halves and rib ask for together, domain § 2. */
 class ChosenCountsTest {
+
+    private static final Leg FROM_ANKLE = new StraightLeg(SockLength.CREW, LegCount.FROM_ANKLE);
 
     @ParameterizedTest(name = "{0} around, {1}, {2}: {3} on paper")
     @CsvSource(textBlock = """
@@ -59,7 +62,8 @@ class ChosenCountsTest {
             3, 4, 3, 84
             """)
     void suitsToeHalvesAndRibAtOnce(int lines, int knit, int purl, int chosen) {
-        Draft draft = Designs.toeUp64().with(new RoundToe(lines, Increase.YARN_OVER)).with(new RibCuff(knit, purl, false));
+        Draft draft = Designs.toeUp64().with(new RoundToe(lines, Increase.YARN_OVER))
+                .with(new RibCuff(knit, purl, false));
         assertEquals(chosen, Numbers.of(draft, "foot.stitches"));
     }
 
@@ -76,7 +80,7 @@ class ChosenCountsTest {
         Draft draft = Designs.toeUp64().with(new RibCuff(4, 3, false));
         assertEquals(56, Numbers.of(draft, "foot.stitches"));
         assertEquals(64, Numbers.of(draft.with(new RibCuff(4, 3, true)), "foot.stitches"));
-        assertEquals(64, Numbers.of(draft.with(new StraightLeg(SockLength.CREW, LegCount.FROM_ANKLE)), "foot.stitches"));
+        assertEquals(64, Numbers.of(draft.with(FROM_ANKLE), "foot.stitches"));
         // a calf leg meets the rib at its top
         assertEquals(64, Numbers.of(draft.with(new CalfLeg(SockLength.KNEE, LegCount.AS_FOOT)), "foot.stitches"));
     }
@@ -88,7 +92,7 @@ class ChosenCountsTest {
         assertEquals(60, Numbers.of(draft, "foot.stitches"));
         assertEquals(60, Numbers.of(draft.with(new CalfLeg(SockLength.KNEE, LegCount.AS_FOOT)), "foot.stitches"));
         assertEquals(64, Numbers.of(draft.with("leg.stitches = 60"), "foot.stitches"));
-        assertEquals(64, Numbers.of(draft.with(new StraightLeg(SockLength.CREW, LegCount.FROM_ANKLE)), "foot.stitches"));
+        assertEquals(64, Numbers.of(draft.with(FROM_ANKLE), "foot.stitches"));
     }
 
     @ParameterizedTest(name = "repeat {0}, edge {1}: {2} around, {3} on the instep, {4} on the sole")
@@ -123,15 +127,15 @@ class ChosenCountsTest {
     @Test
     void asksWhoseCountIsOutOfReach() {
         Graded graded = Designs.toeUp64().with("toe.castOn = 100").graded();
-        assertEquals(List.of(new Query(Check.COUNTS_OUT_OF_REACH, new Key("foot.stitches"), List.of("M"), "58.8–69.1", "100")),
-                graded.queries());
+        assertEquals(List.of(new Query(Check.COUNTS_OUT_OF_REACH, new Key("foot.stitches"), List.of("M"), "58.8–69.1",
+                "100")), graded.queries());
     }
 
-    /** M and L differ by more than the step of 4, and L is the designer's; below 48 nothing is in M's window of 59 to 69. */
+    /** M and L differ by more than a step of 4, and L is the designer's; below 48 nothing is in M's window from 59. */
     @Test
     void asksWhichNeighboursAreCrowded() {
-        Graded graded = Designs.toeUp64()
-                .withSize("L", "body.footLength = 260 mm; body.footCircumference = 238 mm; foot.stitches = 48").graded();
+        Graded graded = Designs.toeUp64().withSize("L", """
+                body.footLength = 260 mm; body.footCircumference = 238 mm; foot.stitches = 48""").graded();
         assertEquals(List.of(new Query(Check.COUNTS_CLASH, new Key("foot.stitches"), List.of("M", "L"), "", "")),
                 graded.queries());
         assertEquals("M 64, L 48", counts(graded));
@@ -153,7 +157,8 @@ class ChosenCountsTest {
     /** Beside the override stands what the size would take alone. */
     @Test
     void keepsTheChoiceBesideAnOverride() {
-        Cell cell = Designs.toeUp64().with("foot.stitches = 66").graded().size("M").cell(new Key("foot.stitches")).orElseThrow();
+        Cell cell = Designs.toeUp64().with("foot.stitches = 66").graded().size("M").cell(new Key("foot.stitches"))
+                .orElseThrow();
         assertEquals(66, cell.value());
         Reason.Overridden reason = assertInstanceOf(Reason.Overridden.class, cell.reason());
         assertEquals(64, reason.instead().orElseThrow().value());

@@ -68,7 +68,8 @@ class CostTest {
     }
 
     private static int exactly(List<Summand> one, List<Summand> other) {
-        return EveryVector.compare(EveryVector.cost(wishes(one), counts(one)), EveryVector.cost(wishes(other), counts(other)));
+        return EveryVector.compare(EveryVector.cost(wishes(one), counts(one)),
+                EveryVector.cost(wishes(other), counts(other)));
     }
 
     private static List<SizeWish> wishes(List<Summand> summands) {

@@ -34,15 +34,17 @@ class CountOptimumTest {
         if (best.isEmpty()) {
             assertInstanceOf(CountAnswer.Unsolvable.class, answer);
         } else {
-            Comparator<List<Integer>> byCost = (one, other) -> EveryVector.compare(cost(sizes, one), cost(sizes, other));
-            assertEquals(new CountAnswer.Counts(best.stream().min(byCost.thenComparing(CountOptimumTest::compare)).orElseThrow()),
-                    answer);
+            Comparator<List<Integer>> byCost = (one, other) ->
+                EveryVector.compare(cost(sizes, one), cost(sizes, other));
+            assertEquals(new CountAnswer.Counts(best.stream()
+                    .min(byCost.thenComparing(CountOptimumTest::compare)).orElseThrow()), answer);
         }
     }
 
     @Provide
     Arbitrary<List<SizeWish>> sizeLists() {
-        return Arbitraries.oneOf(SizeLists.onOneLattice(12), SizeLists.onManyLattices(9), SizeLists.withStitchPatterns(9))
+        return Arbitraries
+                .oneOf(SizeLists.onOneLattice(12), SizeLists.onManyLattices(9), SizeLists.withStitchPatterns(9))
                 .filter(sizes -> sizes.size() > 4 && sizes.getLast().ideal() < LARGEST / 1.5);
     }
 

@@ -55,8 +55,8 @@ class CountSolverTest {
     }
 
     /**
-     * 60.2 alone takes 64 of 56 and 64 (toe of 8 lines); 64 has nothing but 60 in its window of 58 to 70 (toe of 12 lines).
-     * One size after the other would be stuck at 64.
+     * 60.2 alone takes 64 of 56 and 64 (toe of 8 lines); 64 has nothing but 60 in its window of 58 to 70 (toe of 12
+     * lines). One size after the other would be stuck at 64.
      */
     @Test
     void givesUpTheNearestOfOneSizeForAllOfThem() {
@@ -88,7 +88,8 @@ class CountSolverTest {
         SizeWish larger = SizeLists.size("XL", 72, FOURS, 8);
         assertEquals(List.of(60, 64), CountSolver.solve(List.of(small, medium)).perSize());
         assertEquals(List.of(60, 64), CountSolver.solve(List.of(medium, large)).perSize());
-        assertEquals(new CountAnswer.Unsolvable(List.of(60, 60, 64, 72), List.of(new Conflict.Crowded(List.of("S", "M", "L")))),
+        assertEquals(
+                new CountAnswer.Unsolvable(List.of(60, 60, 64, 72), List.of(new Conflict.Crowded(List.of("S", "M", "L")))),
                 CountSolver.solve(List.of(small, medium, large, larger)));
     }
 
@@ -135,8 +136,8 @@ class CountSolverTest {
     }
 
     @Deep
-    void findsTheBestOfManyMore(@ForAll("onOneLattice") List<SizeWish> one, @ForAll("onManyLattices") List<SizeWish> two,
-            @ForAll("withStitchPatterns") List<SizeWish> three) {
+    void findsTheBestOfManyMore(@ForAll("onOneLattice") List<SizeWish> one,
+            @ForAll("onManyLattices") List<SizeWish> two, @ForAll("withStitchPatterns") List<SizeWish> three) {
         check(one);
         check(two);
         check(three);
@@ -174,7 +175,7 @@ class CountSolverTest {
         }
     }
 
-    /** Where all needs can be met by a sock of up to twice the ideal, they are; where not, the sock is no larger either. */
+    /** Where a sock of up to twice the ideal meets all needs, they are met; where none does, the sock is no larger. */
     @Repeatable
     void meetsWhatCanBeMetEvenWithoutAnAnswer(@ForAll("onManyLattices") List<SizeWish> one,
             @ForAll("withStitchPatterns") List<SizeWish> other) {
@@ -184,7 +185,8 @@ class CountSolverTest {
                 SizeWish size = sizes.get(i);
                 int count = counts.get(i);
                 if (size.fixed().isEmpty()) {
-                    boolean canBeMet = IntStream.rangeClosed(1, (int) (2 * size.ideal())).anyMatch(any -> meetsAll(size, any));
+                    boolean canBeMet = IntStream.rangeClosed(1, (int) (2 * size.ideal()))
+                            .anyMatch(any -> meetsAll(size, any));
                     boolean hasCandidates = !EveryVector.allowed(size).isEmpty();
                     assertTrue(canBeMet || hasCandidates ? meetsAll(size, count) : count <= 2 * size.ideal(),
                             () -> count + " for " + size);
@@ -203,8 +205,8 @@ class CountSolverTest {
         List<SizeWish> doubled = new ArrayList<>();
         for (SizeWish size : sizes) {
             doubled.add(size);
-            doubled.add(new SizeWish(size.label() + " long", size.ideal(), size.deviation(), size.needs(), size.lattice(),
-                    size.fixed()));
+            doubled.add(new SizeWish(size.label() + " long", size.ideal(), size.deviation(), size.needs(),
+                    size.lattice(), size.fixed()));
         }
         List<Integer> counts = CountSolver.solve(doubled).perSize();
         for (int i = 0; i < counts.size(); i += 2) {
@@ -240,7 +242,7 @@ class CountSolverTest {
                 CountSolver.solve(List.of(doll, adult)));
     }
 
-    /** Ideals up to 300 and beyond, with three stitch patterns whose counts repeat after few, many or very many stitches. */
+    /** Ideals up to 300 and beyond; three patterns whose counts repeat after few, many or very many stitches. */
     @ParameterizedTest(name = "{0} sizes up to {1} stitches, repeats of {2}, {3} and {4}")
     @CsvSource(textBlock = """
             24, 80,    6,   4,  4
@@ -255,7 +257,8 @@ class CountSolverTest {
                 SizeLists.multiples(Need.Kind.LEG_REPEATS, leg), SizeLists.multiples(Need.Kind.RIB, rib));
         List<SizeWish> sizes = IntStream.rangeClosed(1, many)
                 // whole and half ideals, so that ties are many
-                .mapToObj(i -> SizeWish.of("size " + i, largest / 2.0 + Math.rint((double) largest * i / many) / 2, needs))
+                .mapToObj(i -> largest / 2.0 + Math.rint((double) largest * i / many) / 2)
+                .map(ideal -> SizeWish.of("size of " + ideal, ideal, needs))
                 .toList();
         assertTimeoutPreemptively(Duration.ofSeconds(5), () -> {
             for (int i = 0; i < 50; i++) {

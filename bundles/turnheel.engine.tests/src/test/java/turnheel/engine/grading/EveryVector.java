@@ -85,7 +85,8 @@ final class EveryVector {
         double window = Math.max(size.deviation() * size.ideal(), widestGap(size) / 2.0) + 1e-9;
         for (int count = 1; count <= FAR; count++) {
             int candidate = count;
-            boolean possible = suits(size.needs(), count) && size.needs().stream().allMatch(need -> candidate >= need.fewest())
+            boolean possible = suits(size.needs(), count)
+                    && size.needs().stream().allMatch(need -> candidate >= need.fewest())
                     && Math.abs(count - size.ideal()) <= window;
             if (size.fixed().isPresent() ? count == size.fixed().getAsInt() : possible) {
                 allowed.add(count);

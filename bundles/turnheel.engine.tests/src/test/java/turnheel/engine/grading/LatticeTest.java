@@ -30,7 +30,8 @@ class LatticeTest {
     }
 
     @Repeatable
-    void whatBothReachIsWhatEachReaches(@ForAll("unions") List<Congruence> one, @ForAll("unions") List<Congruence> other) {
+    void whatBothReachIsWhatEachReaches(@ForAll("unions") List<Congruence> one,
+            @ForAll("unions") List<Congruence> other) {
         List<Integer> both = counts(one).stream().filter(counts(other)::contains).toList();
         assertEquals(both, counts(Lattice.anyOf(one).and(Lattice.anyOf(other))));
     }
@@ -59,7 +60,8 @@ class LatticeTest {
 
     /** Half of it reaches a count from anywhere, and two ideals that far apart have different nearest counts. */
     @Repeatable
-    void theWidestGapIsAStep(@ForAll("unions") List<Congruence> congruences, @ForAll @IntRange(min = 0, max = 600) int halves) {
+    void theWidestGapIsAStep(@ForAll("unions") List<Congruence> congruences,
+            @ForAll @IntRange(min = 0, max = 600) int halves) {
         Lattice lattice = Lattice.anyOf(congruences);
         double ideal = halves / 2.0;
         int gap = lattice.widestGap();
@@ -87,7 +89,8 @@ class LatticeTest {
 
     @Test
     void isEmptyWhereNeedsExcludeEachOther() {
-        Lattice none = Lattice.anyOf(List.of(new Congruence(1, 4))).and(Lattice.anyOf(List.of(Congruence.multipleOf(2))));
+        Lattice odd = Lattice.anyOf(List.of(new Congruence(1, 4)));
+        Lattice none = odd.and(Lattice.anyOf(List.of(Congruence.multipleOf(2))));
         assertTrue(none.isEmpty());
         assertFalse(none.contains(1));
         assertEquals(List.of(), none.between(0, 100));
@@ -96,8 +99,8 @@ class LatticeTest {
     }
 
     private static List<Integer> counts(List<Congruence> congruences) {
-        return IntStream.range(0, FAR + 1).boxed().filter(count ->
-            congruences.stream().anyMatch(congruence -> (count - congruence.residue()) % congruence.step() == 0)).toList();
+        return IntStream.range(0, FAR + 1).boxed().filter(count -> congruences.stream()
+                .anyMatch(congruence -> (count - congruence.residue()) % congruence.step() == 0)).toList();
     }
 
     private static List<Integer> counts(Lattice lattice) {

@@ -76,8 +76,8 @@ final class SizeLists {
 
     /** After how many stitches the counts that meet the needs repeat. */
     private static long period(List<Need> needs) {
-        return needs.stream().flatMap(need -> need.counts().stream()).mapToLong(Congruence::step).reduce(1, (one, other) ->
-            BigInteger.valueOf(one).multiply(BigInteger.valueOf(other))
+        return needs.stream().flatMap(need -> need.counts().stream()).mapToLong(Congruence::step).reduce(1,
+                (one, other) -> BigInteger.valueOf(one).multiply(BigInteger.valueOf(other))
                     .divide(BigInteger.valueOf(one).gcd(BigInteger.valueOf(other))).longValueExact());
     }
 
