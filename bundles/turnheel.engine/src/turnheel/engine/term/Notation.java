@@ -9,7 +9,7 @@ import turnheel.engine.term.Condition.Comparison;
 
 /**
  * How a term is written down. {@link #formula} is the open spreadsheet notation (ECMA-376 and OpenFormula agree on what
- * is used here: {@code INT MIN MAX MOD IF}); {@link #plain} and {@link #withValues} are for reading.
+ * is used here: {@code INT MIN MAX MOD SQRT IF}); {@link #plain} and {@link #withValues} are for reading.
  */
 public abstract sealed class Notation {
 
@@ -68,6 +68,7 @@ public abstract sealed class Notation {
             case Term.Least least -> call(least, least.operands());
             case Term.Greatest greatest -> call(greatest, greatest.operands());
             case Term.Remainder remainder -> call(remainder, remainder.operands());
+            case Term.Root root -> call(root, root.operands());
             case Term.Floor(Term operand) -> floor(operand);
             case Term.Nearest nearest -> nearest(nearest);
             case Term.If choice -> choice(choice);
@@ -162,6 +163,7 @@ public abstract sealed class Notation {
                 case Term.Least least -> "MIN";
                 case Term.Greatest greatest -> "MAX";
                 case Term.Remainder remainder -> "MOD";
+                case Term.Root root -> "SQRT";
                 default -> throw new IllegalArgumentException("%s is not a function call".formatted(term));
             };
         }
@@ -235,6 +237,7 @@ public abstract sealed class Notation {
                 case Term.Least least -> "least";
                 case Term.Greatest greatest -> "greatest";
                 case Term.Remainder remainder -> "remainder";
+                case Term.Root root -> "root";
                 default -> throw new IllegalArgumentException("%s is not a function call".formatted(term));
             };
         }

@@ -131,6 +131,19 @@ public sealed interface Term {
         }
     }
 
+    /** The square root; below zero not a number, as in a spreadsheet. Rounded correctly by every program (IEEE 754). */
+    record Root(Term operand) implements Term {
+        @Override
+        public double evaluate(ToDoubleFunction<Key> valueOf) {
+            return Math.sqrt(operand.evaluate(valueOf));
+        }
+
+        @Override
+        public List<Term> operands() {
+            return List.of(operand);
+        }
+    }
+
     /** What is left of {@code dividend} after whole {@code divisor}s; takes the sign of the divisor. */
     record Remainder(Term dividend, Term divisor) implements Term {
         @Override

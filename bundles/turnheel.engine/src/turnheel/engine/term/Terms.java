@@ -57,6 +57,10 @@ public final class Terms {
         return new Term.Nearest(ideal, residue, step);
     }
 
+    public static Term root(Term operand) {
+        return new Term.Root(operand);
+    }
+
     public static Term remainder(Term dividend, Term divisor) {
         return new Term.Remainder(dividend, divisor);
     }
