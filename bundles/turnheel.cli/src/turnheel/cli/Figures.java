@@ -22,8 +22,8 @@ final class Figures {
     private static int decimals(double value, Unit unit) {
         return switch (unit) {
             // A count that is not whole is an error that must be seen.
-            case STITCHES, ROUNDS, ROWS, LINES, TIMES -> value == Math.rint(value) ? 0 : 2;
-            case MILLIMETRES, PERCENT, PER_100_MM, IDEAL_STITCHES -> 1;
+            case STITCHES, ROUNDS, ROWS, LINES, TIMES, LOOPS, BALLS -> value == Math.rint(value) ? 0 : 2;
+            case MILLIMETRES, PERCENT, PER_100_MM, IDEAL_STITCHES, PLAIN_LOOPS, METRES, GRAMS, TEX -> 1;
             case RATIO -> 2;
         };
     }
@@ -32,7 +32,8 @@ final class Figures {
     static String unit(Unit unit) {
         return switch (unit) {
             case IDEAL_STITCHES -> Unit.STITCHES.symbol();
-            case STITCHES, ROUNDS, ROWS, LINES, TIMES, MILLIMETRES, PERCENT, PER_100_MM, RATIO -> unit.symbol();
+            case STITCHES, ROUNDS, ROWS, LINES, TIMES, MILLIMETRES, PERCENT, PER_100_MM, RATIO, LOOPS, PLAIN_LOOPS,
+                    METRES, GRAMS, TEX, BALLS -> unit.symbol();
         };
     }
 }

@@ -29,6 +29,7 @@ public final class Checks {
             found.addAll(new NumberChecks(size).check());
             found.addAll(new PartChecks(graded.design(), size).check());
             found.addAll(new FitChecks(size).check());
+            found.addAll(new YarnChecks(graded.design().materials(), size).check());
         }
         return merged(found).stream().sorted(Comparator.comparingInt(Checks::row)).toList();
     }

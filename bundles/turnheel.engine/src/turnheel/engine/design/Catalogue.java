@@ -1,14 +1,20 @@
 package turnheel.engine.design;
 
+import static turnheel.engine.design.Unit.BALLS;
+import static turnheel.engine.design.Unit.GRAMS;
 import static turnheel.engine.design.Unit.IDEAL_STITCHES;
 import static turnheel.engine.design.Unit.LINES;
+import static turnheel.engine.design.Unit.LOOPS;
+import static turnheel.engine.design.Unit.METRES;
 import static turnheel.engine.design.Unit.MILLIMETRES;
 import static turnheel.engine.design.Unit.PERCENT;
 import static turnheel.engine.design.Unit.PER_100_MM;
+import static turnheel.engine.design.Unit.PLAIN_LOOPS;
 import static turnheel.engine.design.Unit.RATIO;
 import static turnheel.engine.design.Unit.ROUNDS;
 import static turnheel.engine.design.Unit.ROWS;
 import static turnheel.engine.design.Unit.STITCHES;
+import static turnheel.engine.design.Unit.TEX;
 import static turnheel.engine.design.Unit.TIMES;
 
 import java.util.Comparator;
@@ -113,6 +119,16 @@ public final class Catalogue {
     public static final Parameter CUFF_HEIGHT = rule("cuff.height", MILLIMETRES, 5, 400);
     public static final Parameter CUFF_STITCHES = rule("cuff.stitches", STITCHES, 4, 1000);
     public static final Parameter CUFF_ROUNDS = rule("cuff.rounds", ROUNDS, 1, 1000);
+
+    public static final Parameter YARN_LOOPS = result("yarn.loops", LOOPS);
+    public static final Parameter YARN_PLAIN_LOOPS = result("yarn.plainLoops", PLAIN_LOOPS);
+    public static final Parameter YARN_LOOP_LENGTH = result("yarn.loopLength", MILLIMETRES);
+    public static final Parameter YARN_SOCK_METRES = result("yarn.sockMetres", METRES);
+    public static final Parameter YARN_METRES = result("yarn.metres", METRES);
+    public static final Parameter YARN_TEX = result("yarn.tex", TEX);
+    public static final Parameter YARN_SOCK_GRAMS = result("yarn.sockGrams", GRAMS);
+    public static final Parameter YARN_GRAMS = result("yarn.grams", GRAMS);
+    public static final Parameter YARN_BALLS = result("yarn.balls", BALLS);
 
     private static final List<Parameter> ALL = List.copyOf(BY_KEY.values());
 

@@ -13,12 +13,13 @@ import java.util.Set;
  * @param stitchGauge stitches of the main fabric, as measured
  * @param roundGauge rounds of the main fabric, as measured
  * @param stitchPatterns at most one for each zone
+ * @param materials what it is made of, as far as that is decided
  * @param sizes in the designer's order, smallest first as a rule
  * @throws IllegalArgumentException when there is no size, two sizes share an id or a label, or two stitch
  *     patterns a zone
  */
 public record Design(String title, Direction direction, Gauge stitchGauge, Gauge roundGauge, Toe toe, Heel heel, Leg leg,
-        Cuff cuff, List<StitchPattern> stitchPatterns, List<Size> sizes) {
+        Cuff cuff, List<StitchPattern> stitchPatterns, Materials materials, List<Size> sizes) {
 
     public Design {
         stitchPatterns = List.copyOf(stitchPatterns);
@@ -37,6 +38,17 @@ public record Design(String title, Direction direction, Gauge stitchGauge, Gauge
                 throw new IllegalArgumentException("two sizes have the label \"%s\"".formatted(size.label()));
             }
         }
+    }
+
+    /** A pattern whose materials nobody has decided yet. */
+    public Design(String title, Direction direction, Gauge stitchGauge, Gauge roundGauge, Toe toe, Heel heel, Leg leg,
+            Cuff cuff, List<StitchPattern> stitchPatterns, List<Size> sizes) {
+        this(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, Materials.UNDECIDED, sizes);
+    }
+
+    /** The same pattern of other materials. */
+    public Design withMaterials(Materials other) {
+        return new Design(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, other, sizes);
     }
 
     private static void requireOneForEachZone(List<StitchPattern> patterns) {

@@ -4,7 +4,10 @@ package turnheel.engine.design;
 public enum Unit {
     STITCHES("stitches", true), ROUNDS("rounds", true), ROWS("rows", true), LINES("lines", true), TIMES("times", true),
     MILLIMETRES("mm", false), PERCENT("%", false), PER_100_MM("per 10 cm", false), RATIO("ratio", false),
-    IDEAL_STITCHES("stitches, unrounded", false);
+    IDEAL_STITCHES("stitches, unrounded", false), LOOPS("loops", true), PLAIN_LOOPS("plain loops", false),
+    METRES("m", false), GRAMS("g", false),
+    /** Grams of 1000 m: ISO 1144. */
+    TEX("tex", false), BALLS("balls", true);
 
     private final String symbol;
     private final boolean whole;
@@ -40,8 +43,8 @@ public enum Unit {
             case MILLIMETRES -> "a length such as 240 mm or 9 1/2 in";
             case PERCENT -> "a share such as -10 %";
             case PER_100_MM -> "a gauge such as 32/10 cm";
-            case RATIO, IDEAL_STITCHES -> "a number";
-            case STITCHES, ROUNDS, ROWS, LINES, TIMES -> "a whole number";
+            case RATIO, IDEAL_STITCHES, PLAIN_LOOPS, METRES, GRAMS, TEX -> "a number";
+            case STITCHES, ROUNDS, ROWS, LINES, TIMES, LOOPS, BALLS -> "a whole number";
         };
     }
 }

@@ -8,6 +8,8 @@ import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.stream.Collectors;
 
+import turnheel.engine.stitch.Stitch;
+
 /** What a part needs of a count, in words; they are in {@code why.properties}. */
 final class NeedWords {
 
@@ -33,6 +35,10 @@ final class NeedWords {
     /** Several needs that must all be met. */
     static String of(Collection<Need> needs) {
         return needs.stream().map(NeedWords::of).collect(Collectors.joining(format("need.and")));
+    }
+
+    static String of(Stitch stitch) {
+        return format("stitch." + stitch.name().toLowerCase(Locale.ROOT));
     }
 
     private static String alternatives(List<String> words) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 import turnheel.engine.design.Quantity;
+import turnheel.engine.stitch.Stitch;
 import turnheel.engine.term.Key;
 import turnheel.engine.term.Term;
 
@@ -21,6 +22,7 @@ public sealed interface Reason {
             case Derived derived -> List.copyOf(derived.basisValues().keySet());
             case Chosen chosen -> chosen.keys();
             case Fitted fitted -> fitted.keys();
+            case Counted counted -> counted.keys();
             case Overridden overridden -> List.of();
         };
     }
@@ -67,6 +69,31 @@ public sealed interface Reason {
     record Fitted(double ideal, double reached, List<Key> keys) implements Reason {
         public Fitted {
             keys = List.copyOf(keys);
+        }
+    }
+
+    /**
+     * Counted from the rounds.
+     *
+     * @param stitches how often each stitch is worked, and how much one of it counts
+     * @param keys what the rounds were made from
+     */
+    record Counted(Map<Stitch, Share> stitches, List<Key> keys) implements Reason {
+        public Counted {
+            stitches = Collections.unmodifiableMap(new LinkedHashMap<>(stitches));
+            keys = List.copyOf(keys);
+        }
+
+        /** A kind of stitch among what was counted. */
+        public record Share(long times, double each) {
+            public double sum() {
+                return times * each;
+            }
+        }
+
+        /** What the stitches come to. */
+        public double sum() {
+            return stitches.values().stream().mapToDouble(Share::sum).sum();
         }
     }
 

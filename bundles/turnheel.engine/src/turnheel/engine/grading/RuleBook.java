@@ -38,6 +38,14 @@ public final class RuleBook {
         return book;
     }
 
+    /** These rules and those of the yarn, which can be told once the loops are counted. */
+    RuleBook withYarn(Design design) {
+        RuleBook book = new RuleBook();
+        book.entries.putAll(entries);
+        YarnRules.contribute(book, design);
+        return book;
+    }
+
     /** A measurement that has no default. */
     void input(Parameter parameter) {
         put(parameter, new Entry(Optional.empty(), Optional.empty(), Source.INPUT));
@@ -63,7 +71,7 @@ public final class RuleBook {
         put(parameter, new Entry(Optional.of(rule), Optional.empty(), Source.RULE));
     }
 
-    /** A number that the count solver picks. */
+    /** A number that no rule can say: the count solver picks it, or it is counted from the rounds. */
     void chosen(Parameter parameter) {
         put(parameter, new Entry(Optional.empty(), Optional.empty(), Source.CHOSEN));
     }

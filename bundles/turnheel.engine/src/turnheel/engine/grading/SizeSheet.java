@@ -44,6 +44,11 @@ final class SizeSheet {
         cells.put(parameter.key(), Optional.of(override == null ? chosen : overridden(parameter, override, Optional.of(chosen))));
     }
 
+    /** Takes over what is known already. */
+    void hold(Cell known) {
+        cells.put(known.key(), Optional.of(known));
+    }
+
     /** What the designer set for this size, if anything. */
     OptionalDouble override(Parameter parameter) {
         Quantity override = size.overrides().get(parameter.key());

@@ -63,6 +63,11 @@ public record Why(Cell cell, String size, List<String> lines, List<Key> basis, L
             }
             case Reason.Fitted fitted -> lines.add(NeedWords.format("why.fitted", Notation.number(fitted.ideal()),
                     Notation.number(fitted.reached())));
+            case Reason.Counted counted -> {
+                lines.add(NeedWords.format("why.counted"));
+                counted.stitches().forEach((stitch, share) -> lines.add("• " + NeedWords.format("why.counted.stitch",
+                        NeedWords.of(stitch), share.times(), Notation.number(share.each()), Notation.number(share.sum()))));
+            }
             case Reason.Overridden(var quantity, var instead) -> {
                 lines.add(NeedWords.format("why.overridden", quantity));
                 instead.ifPresent(ruled -> {

@@ -66,7 +66,13 @@ public enum Check {
     /** A sock this tight can harm some feet. */
     TIGHT("fit.tight", WARNING),
     /** The sock may not pass over the heel. */
-    STRETCH("fit.stretch-too-far", WARNING);
+    STRETCH("fit.stretch-too-far", WARNING),
+    /** The gauge is not one that yarns of this category are worked at. */
+    YARN_GAUGE("yarn.gauge-unusual", WARNING),
+    /** A pair takes more yarn than the pattern states. */
+    YARN_BALLS("yarn.beyond-balls", WARNING),
+    /** The last ball is used up to its end. */
+    YARN_END("yarn.ball-end", WARNING);
 
     private final String id;
     private final Severity severity;

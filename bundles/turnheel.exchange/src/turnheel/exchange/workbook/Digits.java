@@ -23,8 +23,8 @@ enum Digits {
 
     static Digits of(Unit unit) {
         return switch (unit) {
-            case STITCHES, ROUNDS, ROWS, LINES, TIMES -> ALL;
-            case MILLIMETRES, PERCENT, PER_100_MM -> TENTHS;
+            case STITCHES, ROUNDS, ROWS, LINES, TIMES, LOOPS, BALLS -> ALL;
+            case MILLIMETRES, PERCENT, PER_100_MM, PLAIN_LOOPS, METRES, GRAMS, TEX -> TENTHS;
             case RATIO, IDEAL_STITCHES -> HUNDREDTHS;
         };
     }

@@ -36,7 +36,8 @@ public final class Typed {
             case MILLIMETRES -> " mm";
             case PERCENT -> " %";
             case PER_100_MM -> "/10 cm";
-            case STITCHES, ROUNDS, ROWS, LINES, TIMES, RATIO, IDEAL_STITCHES -> "";
+            case STITCHES, ROUNDS, ROWS, LINES, TIMES, RATIO, IDEAL_STITCHES, LOOPS, PLAIN_LOOPS, METRES, GRAMS, TEX,
+                    BALLS -> "";
         };
     }
 }

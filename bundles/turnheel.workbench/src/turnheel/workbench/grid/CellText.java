@@ -43,8 +43,8 @@ final class CellText {
 
     private static int decimals(Unit unit) {
         return switch (unit) {
-            case STITCHES, ROUNDS, ROWS, LINES, TIMES -> 0;
-            case MILLIMETRES, PERCENT, PER_100_MM, IDEAL_STITCHES -> 1;
+            case STITCHES, ROUNDS, ROWS, LINES, TIMES, LOOPS, BALLS -> 0;
+            case MILLIMETRES, PERCENT, PER_100_MM, IDEAL_STITCHES, PLAIN_LOOPS, METRES, GRAMS, TEX -> 1;
             case RATIO -> 2;
         };
     }
@@ -57,6 +57,7 @@ final class CellText {
             case Reason.Derived derived -> shown(cell);
             case Reason.Chosen chosen -> shown(cell);
             case Reason.Fitted fitted -> shown(cell);
+            case Reason.Counted counted -> shown(cell);
         };
     }
 }

@@ -36,6 +36,7 @@ final class Messages extends NLS {
     public static String PartWords_heel;
     public static String PartWords_leg;
     public static String PartWords_toe;
+    public static String PartWords_yarn;
 
     static {
         NLS.initializeMessages("turnheel.workbench.grid.messages", Messages.class); //$NON-NLS-1$

@@ -18,6 +18,7 @@ final class PartWords {
             case HEEL -> Messages.PartWords_heel;
             case LEG -> Messages.PartWords_leg;
             case CUFF -> Messages.PartWords_cuff;
+            case YARN -> Messages.PartWords_yarn;
         };
     }
 }

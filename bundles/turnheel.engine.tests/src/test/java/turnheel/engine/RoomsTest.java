@@ -35,10 +35,11 @@ class RoomsTest {
             "stitch", Set.of(),
             "design", Set.of("term"),
             "query", Set.of("design", "term"),
-            "grading", Set.of("query", "design", "term"),
+            "grading", Set.of("query", "design", "term", "stitch"),
             "shaping", Set.of("grading", "design", "stitch"),
             "writing", Set.of("shaping", "stitch"),
-            "checks", Set.of("grading", "query", "design", "term"));
+            "yarn", Set.of("shaping", "grading", "design", "term", "stitch"),
+            "checks", Set.of("yarn", "grading", "query", "design", "term"));
 
     /** What the engine may use of the JDK; the annotations leave no trace at run time. */
     private static final List<String> LIBRARY = List.of("java.lang..", "java.math", "java.text", "java.util",

@@ -65,7 +65,7 @@ final class KnittedSock {
                 inTheRound(part.rounds());
                 assertNumbered(count(size, Catalogue.CUFF_ROUNDS), part.rounds());
             }
-            case GAUGE, BODY, FIT -> throw new AssertionError(part.part() + " has rounds");
+            case GAUGE, BODY, FIT, YARN -> throw new AssertionError(part.part() + " has rounds");
         }
         assertEquals(after(part.part()), needle.loops().size(), () -> "on the needle after the " + part.part());
         assertEquals(0, needle.open(), () -> "yarn-overs left open by the " + part.part());
@@ -124,7 +124,7 @@ final class KnittedSock {
             case TOE -> 0;
             case FOOT, HEEL, LEG -> count(size, Catalogue.FOOT_STITCHES);
             case CUFF -> count(size, Catalogue.LEG_STITCHES);
-            case GAUGE, BODY, FIT -> throw new AssertionError(part + " is not knitted");
+            case GAUGE, BODY, FIT, YARN -> throw new AssertionError(part + " is not knitted");
         };
     }
 
@@ -133,7 +133,7 @@ final class KnittedSock {
             case TOE, FOOT, HEEL -> count(size, Catalogue.FOOT_STITCHES);
             case LEG -> count(size, Catalogue.LEG_STITCHES);
             case CUFF -> 0;
-            case GAUGE, BODY, FIT -> throw new AssertionError(part + " is not knitted");
+            case GAUGE, BODY, FIT, YARN -> throw new AssertionError(part + " is not knitted");
         };
     }
 }

@@ -1,0 +1,21 @@
+package turnheel.engine.yarn;
+
+import java.util.Map;
+
+import turnheel.engine.design.Design;
+import turnheel.engine.grading.Graded;
+import turnheel.engine.grading.Grader;
+import turnheel.engine.grading.LoopGrader;
+
+/** From a design to all its numbers: counts and lengths, then rounds, then the yarn that they take. */
+public final class Patterns {
+
+    private Patterns() {
+    }
+
+    /** The graded pattern with its yarn. The same design gives the same result; what does not work out is a query. */
+    public static Graded grade(Design design) {
+        Graded counts = Grader.grade(design);
+        return LoopGrader.grade(counts, size -> Loops.of(counts, size).map(Loops::rows).orElse(Map.of()));
+    }
+}
