@@ -42,10 +42,14 @@ final class SizeOrder {
         return queries;
     }
 
-    /** Where two sizes have no counts together, it was said already that theirs do not grow. */
+    /** Where two sizes have no counts together, or one none at all, it was said already that theirs do not grow. */
     private static boolean clash(Graded graded, GradedSize before, GradedSize size) {
-        return graded.queries().stream().anyMatch(query -> query.check() == Check.COUNTS_CLASH
-                && query.sizes().containsAll(List.of(before.label(), size.label())));
+        List<String> both = List.of(before.label(), size.label());
+        return graded.queries().stream().anyMatch(query -> switch (query.check()) {
+            case COUNTS_CLASH -> query.sizes().containsAll(both);
+            case NEEDS_EXCLUDE, COUNTS_OUT_OF_REACH -> both.stream().anyMatch(query.sizes()::contains);
+            default -> false;
+        });
     }
 
     private static void counts(GradedSize before, GradedSize size, List<Query> queries) {

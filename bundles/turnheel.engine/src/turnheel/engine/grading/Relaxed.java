@@ -40,15 +40,15 @@ final class Relaxed {
     /** The design with a change; the same one where the change does not concern it. */
     static Design with(Design design, Change change) {
         return switch (change) {
-            case Change.CuffAdjusts() -> of(design, design.toe(), design.leg(), adjusting(design.cuff()));
+            case Change.CuffAdjusts() -> with(design, design.toe(), design.leg(), adjusting(design.cuff()));
             case Change.Edge(var zone, var was, var becomes) -> withPattern(design, zone, pattern -> new StitchPattern(
                     pattern.zone(), pattern.repeat(), becomes, pattern.rows(), pattern.fit(), pattern.fewestFiller()));
             case Change.Panel(var zone) -> withPattern(design, zone, pattern -> new StitchPattern(pattern.zone(),
                     pattern.repeat(), pattern.edge(), pattern.rows(), StitchPattern.Fit.CENTRED_PANEL,
                     pattern.fewestFiller()));
-            case Change.LegFromAnkle() -> of(design, design.toe(), fromAnkle(design.leg()), design.cuff());
+            case Change.LegFromAnkle() -> with(design, design.toe(), fromAnkle(design.leg()), design.cuff());
             case Change.ToeLines(var was, var becomes) ->
-                withSizes(of(design, onLines(design.toe(), becomes), design.leg(), design.cuff()),
+                withSizes(with(design, onLines(design.toe(), becomes), design.leg(), design.cuff()),
                         size -> without(size, TOE_CAST_ON.key()));
             case Change.OwnNumber(var parameter, var sizes) -> withSizes(design,
                     size -> sizes.contains(size.label()) ? without(size, parameter.key()) : size);
@@ -56,22 +56,24 @@ final class Relaxed {
         };
     }
 
-    private static Design of(Design design, Toe toe, Leg leg, Cuff cuff) {
-        return new Design(design.title(), design.direction(), design.stitchGauge(), design.roundGauge(), toe,
-                design.heel(), leg, cuff, design.stitchPatterns(), design.sizes());
+    private static Design with(Design design, Toe toe, Leg leg, Cuff cuff) {
+        return with(design, toe, leg, cuff, design.stitchPatterns(), design.sizes());
     }
 
     private static Design withPattern(Design design, Zone zone, UnaryOperator<StitchPattern> change) {
-        List<StitchPattern> patterns = design.stitchPatterns().stream()
-                .map(pattern -> pattern.zone() == zone ? change.apply(pattern) : pattern).toList();
-        return new Design(design.title(), design.direction(), design.stitchGauge(), design.roundGauge(), design.toe(),
-                design.heel(), design.leg(), design.cuff(), patterns, design.sizes());
+        return with(design, design.toe(), design.leg(), design.cuff(), design.stitchPatterns().stream()
+                .map(pattern -> pattern.zone() == zone ? change.apply(pattern) : pattern).toList(), design.sizes());
     }
 
     private static Design withSizes(Design design, UnaryOperator<Size> change) {
-        return new Design(design.title(), design.direction(), design.stitchGauge(), design.roundGauge(), design.toe(),
-                design.heel(), design.leg(), design.cuff(), design.stitchPatterns(),
+        return with(design, design.toe(), design.leg(), design.cuff(), design.stitchPatterns(),
                 design.sizes().stream().map(change).toList());
+    }
+
+    private static Design with(Design design, Toe toe, Leg leg, Cuff cuff, List<StitchPattern> stitchPatterns,
+            List<Size> sizes) {
+        return new Design(design.title(), design.direction(), design.stitchGauge(), design.roundGauge(), toe,
+                design.heel(), leg, cuff, stitchPatterns, design.materials(), sizes);
     }
 
     private static Cuff adjusting(Cuff cuff) {

@@ -10,6 +10,9 @@ import turnheel.engine.design.Increase;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RoundToe;
+import turnheel.engine.design.StitchPattern;
+import turnheel.engine.design.StitchPattern.Fit;
+import turnheel.engine.design.StitchPattern.Zone;
 import turnheel.engine.fixture.Designs;
 import turnheel.engine.fixture.Draft;
 import turnheel.engine.query.Check;
@@ -82,6 +85,17 @@ record CheckFixture(Check check, Draft slip, Draft sound, Query query, List<Chec
         String larger = "body.footLength = 260 mm; body.footCircumference = 240 mm";
         all.add(of(Check.COUNTS_CLASH, two(tight + "foot.stitches = 72", larger), two(tight + "foot.stitches = 68", larger),
                 Catalogue.FOOT_STITCHES, List.of(M, "L"), "", ""));
+        // 55.9, so 56; with repeats of 12 and an edge of 3 it is 4, 6 or 8 more than a multiple of 24
+        Draft fighting = sock("body.footCircumference = 194 mm; body.heelCircumference = 270 mm");
+        StitchPattern instep = new StitchPattern(Zone.INSTEP, 12, 3, 8, Fit.WHOLE_REPEATS, 1);
+        all.add(of(Check.NEEDS_EXCLUDE, fighting.with(instep, new StitchPattern(Zone.LEG, 12, 0, 8, Fit.WHOLE_REPEATS, 1)),
+                fighting.with(instep, new StitchPattern(Zone.LEG, 14, 0, 8, Fit.WHOLE_REPEATS, 1)),
+                Catalogue.FOOT_STITCHES, List.of(M), """
+                        the instep, whole pattern repeats and the edge: a multiple of 24 plus 4, 6 or 8; \
+                        the leg, whole pattern repeats: a multiple of 12""", "", Check.NOT_WHOLE));
+        // 8 % around 63.936; the toe has no shaping rounds left
+        all.add(one(Check.COUNTS_OUT_OF_REACH, "toe.castOn = 72", "toe.castOn = 68", Catalogue.FOOT_STITCHES, "58.8–69.1",
+                "72", Check.EASE, Check.TOE_DEPTH));
         String alike = "body.footLength = 260 mm; body.footCircumference = 230 mm; foot.stitches = ";
         all.add(of(Check.COUNTS_FALL, two("foot.stitches = 68", alike + 64), two("foot.stitches = 64", alike + 64),
                 Catalogue.FOOT_STITCHES, List.of("L"), "68", "64"));
@@ -108,7 +122,7 @@ record CheckFixture(Check check, Draft slip, Draft sound, Query query, List<Chec
         all.add(one(Check.CHANGE_OVER, "cuff.stitches = 28", "cuff.stitches = 32", Catalogue.CUFF_STITCHES, "32–128", "28"));
         // of 12 + 12, the whole repeats nearest to 12 are none: a tie
         Draft wideRib = sock("body.footLength = 100 mm; body.footCircumference = 80 mm; body.heelCircumference = 110 mm")
-                .with(new RibCuff(12, 12));
+                .with(new RibCuff(12, 12, false));
         all.add(of(Check.UNDEFINED, wideRib.with("leg.stitches = 12"), wideRib.with("leg.stitches = 13"), Catalogue.STRETCH,
                 List.of(M), "", "", Check.CUFF_REPEAT));
     }

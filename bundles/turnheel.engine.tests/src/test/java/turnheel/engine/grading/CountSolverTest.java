@@ -121,7 +121,7 @@ class CountSolverTest {
         });
     }
 
-    @Property(seed = Repeatable.SEED, tries = 1000, edgeCases = EdgeCasesMode.NONE)
+    @Property(seed = Repeatable.SEED, tries = 500, edgeCases = EdgeCasesMode.NONE)
     @StatisticsReport(onFailureOnly = true)
     void findsTheBestOfAllVectorsWithStitchPatterns(@ForAll("withStitchPatterns") List<SizeWish> sizes) {
         CountAnswer answer = check(sizes);

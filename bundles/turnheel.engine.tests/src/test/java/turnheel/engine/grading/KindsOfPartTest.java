@@ -58,7 +58,7 @@ class KindsOfPartTest {
                     .with(direction);
             toes().forEach(toe -> drafts.add(base.with(toe)));
             Designs.ONE_HEEL_OF_EACH.forEach(heel -> drafts.add(new Draft(direction, base.stitches(), base.rounds(), base.toe(),
-                    heel, base.leg(), base.cuff(), base.sizes())));
+                    heel, base.leg(), base.cuff(), base.patterns(), base.sizes())));
             Designs.ONE_LEG_OF_EACH.forEach(leg -> drafts.add(base.with(leg)));
             Designs.ONE_CUFF_OF_EACH.forEach(cuff -> drafts.add(base.with(cuff)));
         }

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.lang.reflect.RecordComponent;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -23,11 +25,14 @@ import org.junit.jupiter.api.Test;
 import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Count;
 import turnheel.engine.design.Cuff;
+import turnheel.engine.design.Design;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.Materials;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RoundToe;
 import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.StitchPattern.Zone;
+import turnheel.engine.design.Yarn;
 import turnheel.engine.fixture.Designs;
 import turnheel.engine.fixture.Draft;
 import turnheel.engine.fixture.RandomDesigns;
@@ -140,6 +145,34 @@ class RelaxationsTest {
         assertEquals("[Panel[zone=INSTEP]] M 64", told(draft));
         assertEquals(List.of("Work the stitch pattern on the instep as a centred panel between plain stitches."),
                 Relaxations.of(draft.graded()).getFirst().sentences());
+    }
+
+    /** Every component of a design but the one that a change is about; whatever a design will hold one day is kept. */
+    @Test
+    void keepsWhatIsNotGivenUp() throws ReflectiveOperationException {
+        Design design = Designs.cuffDown64().with(new RoundToe(4, Increase.MAKE_ONE))
+                .with("foot.stitches = 64; toe.castOn = 12; heel.stitches = 30")
+                .with(StitchPatterns.instep(12, 3), StitchPatterns.leg(12)).design()
+                .withMaterials(Materials.of(Yarn.of("", 210, 50)));
+        assertEquals(Set.of("cuff"), changed(design, new Change.CuffAdjusts()));
+        assertEquals(Set.of("stitchPatterns"), changed(design, new Change.Edge(Zone.INSTEP, 3, 2)));
+        assertEquals(Set.of("stitchPatterns"), changed(design, new Change.Panel(Zone.LEG)));
+        assertEquals(Set.of("leg"), changed(design, new Change.LegFromAnkle()));
+        assertEquals(Set.of("toe", "sizes"), changed(design, new Change.ToeLines(4, 3)));
+        assertEquals(Set.of("sizes"), changed(design, new Change.OwnNumber(Catalogue.FOOT_STITCHES, List.of("M"))));
+        assertEquals(Set.of("sizes"), changed(design, new Change.Window(12, List.of(new OwnCount("M", new Count(60))))));
+        assertEquals(Set.of(), changed(design, new Change.OwnNumber(Catalogue.FOOT_STITCHES, List.of("L"))));
+    }
+
+    private static Set<String> changed(Design design, Change change) throws ReflectiveOperationException {
+        Design relaxed = Relaxed.with(design, change);
+        Set<String> changed = new HashSet<>();
+        for (RecordComponent component : Design.class.getRecordComponents()) {
+            if (!component.getAccessor().invoke(design).equals(component.getAccessor().invoke(relaxed))) {
+                changed.add(component.getName());
+            }
+        }
+        return changed;
     }
 
     @Test
