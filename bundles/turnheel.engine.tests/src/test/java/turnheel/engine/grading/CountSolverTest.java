@@ -49,8 +49,8 @@ class CountSolverTest {
     }
 
     /**
-     * 60.2 alone takes 64 of 56 and 64 (toe of 8 lines); 64 has nothing but 60 in its window of 58 to 70 (toe of 12 lines).
-     * One size after the other would be stuck at 64.
+     * 60.2 alone takes 64 of 56 and 64 (toe of 8 lines); 64 has nothing but 60 in its window of 58 to 70 (toe of 12
+     * lines). One size after the other would be stuck at 64.
      */
     @Test
     void givesUpTheNearestOfOneSizeForAllOfThem() {
@@ -104,7 +104,8 @@ class CountSolverTest {
     }
 
     @Deep
-    void findsTheBestOfManyMore(@ForAll("onOneLattice") List<SizeWish> one, @ForAll("onManyLattices") List<SizeWish> other) {
+    void findsTheBestOfManyMore(@ForAll("onOneLattice") List<SizeWish> one,
+            @ForAll("onManyLattices") List<SizeWish> other) {
         check(one);
         check(other);
     }
@@ -181,7 +182,8 @@ class CountSolverTest {
     void namesTheOneSizeThatIsTooSmall() {
         SizeWish doll = SizeLists.size("doll", 9, FOURS, 16);
         SizeWish adult = SizeLists.size("M", 64, FOURS, 16);
-        assertEquals(new CountAnswer.Unsolvable(List.of(16, 64), List.of("doll")), CountSolver.solve(List.of(doll, adult)));
+        assertEquals(new CountAnswer.Unsolvable(List.of(16, 64), List.of("doll")),
+                CountSolver.solve(List.of(doll, adult)));
     }
 
     @Test

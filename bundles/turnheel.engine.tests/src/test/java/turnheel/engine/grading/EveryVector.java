@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The count problem as domain § 2 puts it, solved by trying everything. Knows of a size only its ideal, its lattice, the
- * fewest stitches that it can be worked on and the designer's own count; shares no line with the solver.
+ * The count problem as domain § 2 puts it, solved by trying everything. Knows of a size only its ideal, its lattice,
+ * the fewest stitches that it can be worked on and the designer's own count; shares no line with the solver.
  */
 final class EveryVector {
 
@@ -68,7 +68,8 @@ final class EveryVector {
     }
 
     private boolean grows(List<Integer> counts, int count) {
-        return counts.isEmpty() || mayFollow(sizes.get(counts.size() - 1), counts.getLast(), sizes.get(counts.size()), count);
+        int next = counts.size();
+        return next == 0 || mayFollow(sizes.get(next - 1), counts.getLast(), sizes.get(next), count);
     }
 
     /** Strictly more where the sizes differ by a step or more, never fewer else; free where the designer says so. */

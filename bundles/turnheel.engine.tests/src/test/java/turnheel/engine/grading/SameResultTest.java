@@ -27,8 +27,8 @@ class SameResultTest {
     @Repeatable
     void twice(@ForAll("unusual") Draft draft) {
         Graded once = draft.graded();
-        Graded again = new Draft(draft.direction(), draft.stitches(), draft.rounds(), draft.toe(), draft.heel(), draft.leg(),
-                draft.cuff(), draft.sizes()).graded();
+        Graded again = new Draft(draft.direction(), draft.stitches(), draft.rounds(), draft.toe(), draft.heel(),
+                draft.leg(), draft.cuff(), draft.sizes()).graded();
         assertEquals(once.sizes(), again.sizes());
         assertEquals(once.queries(), again.queries());
         assertEquals(Checks.of(once), Checks.of(again));

@@ -47,7 +47,8 @@ final class SizeLists {
                 Tuple.of(1, Arbitraries.doubles().between(-6, 0).ofScale(1)));
         Arbitrary<Integer> own = Arbitraries.frequencyOf(Tuple.of(7, Arbitraries.just(0)),
                 Tuple.of(1, Arbitraries.integers().between(-6, 6)));
-        Arbitrary<Growth> growths = Combinators.combine(growth, lattices, Arbitraries.of(1, 8, 16), own).as(Growth::new);
+        Arbitrary<Growth> growths = Combinators.combine(growth, lattices, Arbitraries.of(1, 8, 16), own)
+                .as(Growth::new);
         return Combinators.combine(Arbitraries.integers().between(24, 140).map(halves -> halves / 2.0),
                 growths.list().ofMinSize(1).ofMaxSize(most)).as(SizeLists::sizes);
     }
