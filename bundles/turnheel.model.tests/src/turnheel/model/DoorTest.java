@@ -10,10 +10,12 @@ import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
+import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.EObject;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 import turnheel.engine.design.Design;
@@ -83,11 +85,12 @@ class DoorTest {
                 refused("<size id=\"l\" label=\"L\">", "<size id=\"l\" label=\"M\">", Kind.SAME_LABEL, 17, 16, "M"),
                 refused("<size id=\"l\" label=\"L\">", "<size label=\"L\">", Kind.MISSING, 17, 3, "id", "Size"),
                 refused("<input key=\"body.footCircumference\" value=\"22.5 cm\"/>",
-                        "<input key=\"body.footLength\" value=\"250 mm\"/>", Kind.SAME_KEY, 14, 12, "M", "body.footLength"),
+                        "<input key=\"body.footLength\" value=\"250 mm\"/>",
+                        Kind.SAME_KEY, 14, 12, "M", "body.footLength"),
                 refused(" value=\"255 mm\"", "", Kind.MISSING, 18, 5, "value", "Input"),
                 refused("direction=\"toe-up\"\n    ", "", Kind.MISSING, 2, 1, "direction", "Pattern"),
-                refused("  <heel xsi:type=\"turnheel:ShortRowHeel\" turn=\"wrapped\"/>\n", "", Kind.MISSING, 2, 1, "heel",
-                        "Pattern"));
+                refused("  <heel xsi:type=\"turnheel:ShortRowHeel\" turn=\"wrapped\"/>\n", "",
+                        Kind.MISSING, 2, 1, "heel", "Pattern"));
     }
 
     private static Arguments refused(String old, String spoilt, Kind kind, int line, int column, String... values) {
@@ -105,7 +108,9 @@ class DoorTest {
                 refused.getMessage());
     }
 
-    /** What the engine refuses, by the line of the harbour pattern where it stands and by whom it is said to concern. */
+    /**
+     * What the engine refuses, by the line of the harbour pattern where it stands and by whom it is said to concern.
+     */
     static Stream<Arguments> refusedByTheEngine() {
         return Stream.of(
                 Arguments.of("lines=\"4\"", "lines=\"1\"", 8, "RoundToe"),
@@ -123,13 +128,15 @@ class DoorTest {
 
     @ParameterizedTest(name = "{1}")
     @MethodSource("refusedByTheEngine")
-    void passesOnWhatTheEngineRefusesWithItsPlace(String old, String spoilt, int line, String whom) throws DocumentException {
+    void passesOnWhatTheEngineRefusesWithItsPlace(String old, String spoilt, int line, String whom)
+            throws DocumentException {
         assertTrue(Patterns.HARBOUR_TEXT.contains(old), old);
         Pattern pattern = Patterns.read(Patterns.HARBOUR_TEXT.replace(old, spoilt));
         List<DocumentProblem> problems = assertThrows(DocumentException.class, () -> Door.design(pattern)).problems();
         assertEquals(1, problems.size());
+        DocumentProblem problem = problems.getFirst();
         assertEquals(List.of(Kind.REFUSED, line, whom),
-                List.of(problems.getFirst().kind(), problems.getFirst().line(), problems.getFirst().values().getFirst()));
+                List.of(problem.kind(), problem.line(), problem.values().getFirst()));
     }
 
     static Stream<Arguments> editsThatLeaveNoDesign() {
@@ -155,6 +162,20 @@ class DoorTest {
         List<DocumentProblem> problems = assertThrows(DocumentException.class, () -> Door.design(pattern)).problems();
         assertEquals(List.of(expected), problems.stream().map(DocumentProblem::kind).toList());
         assertEquals(0, problems.getFirst().line());
+    }
+
+    @ParameterizedTest
+    @CsvSource(nullValues = "-", textBlock = """
+            platform:/resource/socks/my%20harbour.turnheel, /socks/my harbour.turnheel:8:3:
+            file:/tmp/harbour.turnheel,                     /tmp/harbour.turnheel:8:3:
+            harbour.turnheel,                               harbour.turnheel:8:3:
+            -,                                              8:3: RoundToe:
+            """)
+    void namesTheFileByWhatItsResourceIsCalled(String uri, String start) throws DocumentException {
+        Pattern pattern = Patterns.read(Patterns.HARBOUR_TEXT.replace("lines=\"4\"", "lines=\"1\""));
+        pattern.eResource().setURI(uri == null ? null : URI.createURI(uri));
+        String message = assertThrows(DocumentException.class, () -> Door.design(pattern)).getMessage();
+        assertTrue(message.startsWith(start), message);
     }
 
     @Test

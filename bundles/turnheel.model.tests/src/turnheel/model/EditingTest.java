@@ -44,9 +44,11 @@ class EditingTest {
     /** A name, a text that the file has after the edit and not before, and the edit. */
     static Stream<Arguments> edits() {
         return Stream.of(
-                edit("set an attribute", "direction=\"cuff-down\"", (domain, pattern) -> SetCommand.create(domain, pattern,
+                edit("set an attribute", "direction=\"cuff-down\"", (domain, pattern) -> SetCommand.create(
+                        domain, pattern,
                         Literals.PATTERN__DIRECTION, Direction.CUFF_DOWN)),
-                edit("change the kind of a part", "turnheel:WedgeToe", (domain, pattern) -> SetCommand.create(domain, pattern,
+                edit("change the kind of a part", "turnheel:WedgeToe", (domain, pattern) -> SetCommand.create(
+                        domain, pattern,
                         Literals.PATTERN__TOE, PatternFactory.eINSTANCE.createWedgeToeElement())),
                 edit("rename a size", "<size id=\"l\" label=\"Large\">", (domain, pattern) -> SetCommand.create(domain,
                         pattern.getSizes().getLast(), Literals.SIZE_ELEMENT__LABEL, "Large")),
@@ -58,8 +60,8 @@ class EditingTest {
                 edit("move a size", "<cuff xsi:type=\"turnheel:RibCuff\" knit=\"2\" purl=\"2\"/>\n  <size id=\"l\"",
                         (domain, pattern) -> MoveCommand.create(domain, pattern, Literals.PATTERN__SIZES,
                                 pattern.getSizes().getLast(), 0)),
-                edit("delete a size", "purl=\"2\"/>\n  <size id=\"l\"", (domain, pattern) -> DeleteCommand.create(domain,
-                        pattern.getSizes().getFirst())),
+                edit("delete a size", "purl=\"2\"/>\n  <size id=\"l\"",
+                        (domain, pattern) -> DeleteCommand.create(domain, pattern.getSizes().getFirst())),
                 edit("override by recording", "<override key=\"cuff.height\" value=\"50 mm\"/>",
                         (domain, pattern) -> new ChangeCommand(pattern) {
                             @Override

@@ -20,7 +20,8 @@ final class EveryClass {
     }
 
     static List<EObject> onePerConcreteClass() {
-        return PatternPackage.eINSTANCE.getEClassifiers().stream().filter(EClass.class::isInstance).map(EClass.class::cast)
+        return PatternPackage.eINSTANCE.getEClassifiers().stream()
+                .filter(EClass.class::isInstance).map(EClass.class::cast)
                 .filter(kind -> !kind.isAbstract()).map(EcoreUtil::create).toList();
     }
 

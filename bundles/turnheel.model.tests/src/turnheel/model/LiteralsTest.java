@@ -53,7 +53,8 @@ class LiteralsTest {
 
     @Test
     void namesTheWordsThatWouldDo() {
-        String message = assertThrows(IllegalArgumentException.class, () -> Literals.parse(Increase.class, "none")).getMessage();
+        String message = assertThrows(IllegalArgumentException.class,
+                () -> Literals.parse(Increase.class, "none")).getMessage();
         assertEquals("\"none\" is unknown; write yarn-over or make-one or front-and-back or lifted", message);
     }
 

@@ -70,7 +70,8 @@ class PatternFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", " ", "  two  blanks  ", "<b>&amp;\"'", "]]>", "one\ntwo\n", "one\r\ntwo\rthree", "\ttab\t", "\n",
+    @ValueSource(strings = {"", " ", "  two  blanks  ", "<b>&amp;\"'", "]]>", "one\ntwo\n", "one\r\ntwo\rthree",
+            "\ttab\t", "\n",
             "Größe · 靴下 · 🧦", "=1+1", "\u0085\u2028\uFFFD"})
     void keepsEveryTextAsItIs(String text) throws DocumentException {
         Pattern pattern = Documents.pattern(Patterns.harbour());
@@ -130,7 +131,8 @@ class PatternFilesTest {
     @Test
     void readsAnotherPrefixAndAnotherOrder() throws DocumentException {
         Pattern read = Patterns.read("""
-                <t:Pattern xmlns:t="urn:turnheel:pattern" xmlns:i="http://www.w3.org/2001/XMLSchema-instance" format='1'>
+                <t:Pattern xmlns:t="urn:turnheel:pattern" format='1'
+                    xmlns:i="http://www.w3.org/2001/XMLSchema-instance">
                   <size label="M" id="m"/>
                   <notes><![CDATA[<plain>]]></notes>
                   <toe i:type="t:WedgeToe"/>

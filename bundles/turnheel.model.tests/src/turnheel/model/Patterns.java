@@ -25,7 +25,8 @@ final class Patterns {
     /** A small pattern, byte for byte as it is saved. */
     static final String HARBOUR_TEXT = """
             <?xml version="1.0" encoding="UTF-8"?>
-            <turnheel:Pattern xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance" xmlns:turnheel="urn:turnheel:pattern"
+            <turnheel:Pattern xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance" \
+            xmlns:turnheel="urn:turnheel:pattern"
                 format="1"
                 title="Harbour"
                 direction="toe-up"
@@ -51,11 +52,14 @@ final class Patterns {
 
     /** The design that {@link #HARBOUR_TEXT} describes. */
     static Design harbour() {
-        Size medium = new Size("m", "M", Map.of(key("body.footLength"), Quantity.parse("240 mm"),
-                key("body.footCircumference"), Quantity.parse("22.5 cm")), Map.of(key("foot.stitches"), Quantity.parse("64")));
+        Size medium = new Size("m", "M",
+                Map.of(key("body.footLength"), Quantity.parse("240 mm"),
+                        key("body.footCircumference"), Quantity.parse("22.5 cm")),
+                Map.of(key("foot.stitches"), Quantity.parse("64")));
         Size large = new Size("l", "L", Map.of(key("body.footLength"), Quantity.parse("255 mm")), Map.of());
         return new Design("Harbour", Direction.TOE_UP, Literals.gauge("32/10 cm"), Literals.gauge("44/10 cm"),
-                new RoundToe(4, Increase.MAKE_ONE), new ShortRowHeel(TurnMethod.WRAPPED), new StraightLeg(SockLength.CREW),
+                new RoundToe(4, Increase.MAKE_ONE), new ShortRowHeel(TurnMethod.WRAPPED),
+                new StraightLeg(SockLength.CREW),
                 new RibCuff(2, 2), List.of(medium, large));
     }
 

@@ -1,2 +1,5 @@
-/** Tests of the document: its file, its door and its edits. Start reading at {@link turnheel.model.Patterns}, the shared documents. */
+/**
+ * Tests of the document: its file, its door and its edits. Start reading at {@link turnheel.model.Patterns}, the shared
+ * documents.
+ */
 package turnheel.model;

@@ -1,6 +1,7 @@
 package turnheel.model;
 
 import java.util.List;
+import java.util.StringJoiner;
 
 /**
  * A document that cannot be read, saved or turned into a design. Its message is for people: the place and sentence of
@@ -27,7 +28,13 @@ public final class DocumentException extends Exception {
     }
 
     private static String message(String source, DocumentProblem first) {
-        String place = first.line() == 0 ? source : source + ":" + first.line() + ":" + first.column();
-        return place.isEmpty() ? first.sentence() : place + ": " + first.sentence();
+        StringJoiner place = new StringJoiner(":", "", ": ").setEmptyValue("");
+        if (!source.isEmpty()) {
+            place.add(source);
+        }
+        if (first.line() > 0) {
+            place.add(Integer.toString(first.line())).add(Integer.toString(first.column()));
+        }
+        return place + first.sentence();
     }
 }

@@ -15,7 +15,8 @@ public record DocumentProblem(Kind kind, int line, int column, List<String> valu
     /** What can be wrong. The sentence to each, with its placeholders, stands in {@code problems.properties}. */
     public enum Kind {
         NOT_THERE, UNREADABLE, TOO_LARGE, NOT_UTF8, MALFORMED, FOREIGN, NO_FORMAT, BAD_FORMAT, NEWER_FORMAT,
-        DOCTYPE, REFERENCE, COMMENT, STRAY_TEXT, TOO_DEEP, UNKNOWN_ELEMENT, UNKNOWN_ATTRIBUTE, REPEATED, NO_KIND, UNKNOWN_KIND,
+        DOCTYPE, REFERENCE, COMMENT, STRAY_TEXT, TOO_DEEP, UNKNOWN_ELEMENT, UNKNOWN_ATTRIBUTE, REPEATED, NO_KIND,
+        UNKNOWN_KIND,
         BAD_VALUE, NOT_WHOLE,
         MISSING, SAME_ID, SAME_LABEL, SAME_KEY, REFUSED,
         UNWRITABLE, UNWRITABLE_TEXT

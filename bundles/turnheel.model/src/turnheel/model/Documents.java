@@ -54,8 +54,8 @@ public final class Documents {
     }
 
     /**
-     * An id for a new size: its label in plain letters, with a number where that is taken. The same labels give the same
-     * ids, so that the same commands make the same file.
+     * An id for a new size: its label in plain letters, with a number where that is taken. The same labels give the
+     * same ids, so that the same commands make the same file.
      *
      * @param taken the ids of the other sizes
      */

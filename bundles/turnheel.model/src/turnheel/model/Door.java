@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 
 import org.eclipse.emf.common.util.TreeIterator;
+import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
@@ -75,7 +76,8 @@ public final class Door {
     /**
      * The design that the document describes at this moment. Later edits do not show in it.
      *
-     * @throws DocumentException when it is not a design yet; with everything that is missing, or else everything that is wrong
+     * @throws DocumentException when it is not a design yet; with everything that is missing, or else everything that
+     *     is wrong
      */
     public static Design design(Pattern pattern) throws DocumentException {
         Door door = new Door();
@@ -103,7 +105,8 @@ public final class Door {
                 stitchPatterns, sizes));
     }
 
-    // Generated interfaces cannot be sealed: each "default" is met by a test that sends every class of the .ecore through.
+    // Generated interfaces cannot be sealed: each "default" is met by a test that sends every class of the .ecore
+    // through.
 
     private static Toe toe(ToeElement element) {
         return switch (element) {
@@ -164,7 +167,8 @@ public final class Door {
             }
             Map<Key, Quantity> inputs = quantities(element, element.getInputs(), Role.INPUT);
             Map<Key, Quantity> overrides = quantities(element, element.getOverrides(), Role.RULE);
-            accepted(element, () -> new Size(element.getId(), element.getLabel(), inputs, overrides)).ifPresent(sizes::add);
+            accepted(element, () -> new Size(element.getId(), element.getLabel(), inputs, overrides))
+                    .ifPresent(sizes::add);
         }
         return sizes;
     }
@@ -203,6 +207,17 @@ public final class Door {
         };
     }
 
+    /** An editor may have named the resource by its place in the workspace, or not at all. */
+    private static String name(URI uri) {
+        if (uri == null) {
+            return "";
+        }
+        if (uri.isPlatformResource()) {
+            return uri.toPlatformString(true);
+        }
+        return uri.isFile() ? uri.toFileString() : uri.toString();
+    }
+
     private void requireNothingMissing(Pattern pattern) {
         requireNothingMissing((EObject) pattern);
         TreeIterator<EObject> inside = pattern.eAllContents();
@@ -226,7 +241,7 @@ public final class Door {
 
     private void throwProblems(Pattern pattern) throws DocumentException {
         if (!problems.isEmpty()) {
-            String source = pattern.eResource() == null ? "" : pattern.eResource().getURI().toFileString();
+            String source = pattern.eResource() == null ? "" : name(pattern.eResource().getURI());
             throw new DocumentException(source, problems);
         }
     }

@@ -49,7 +49,8 @@ final class FileNames {
 
     /** The classes that can stand where this one is asked for. */
     static List<EClass> kinds(EClass asked) {
-        return PatternPackage.eINSTANCE.getEClassifiers().stream().filter(EClass.class::isInstance).map(EClass.class::cast)
+        return PatternPackage.eINSTANCE.getEClassifiers().stream()
+                .filter(EClass.class::isInstance).map(EClass.class::cast)
                 .filter(kind -> asked.isSuperTypeOf(kind) && !kind.isAbstract()).toList();
     }
 }

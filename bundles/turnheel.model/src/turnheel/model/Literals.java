@@ -8,8 +8,8 @@ import turnheel.engine.design.Gauge;
 import turnheel.engine.design.Quantity;
 
 /**
- * How the engine's values are written in a pattern file and on a command line: {@code CUFF_DOWN} is {@code cuff-down}. The
- * words are part of the file format; they are never translated.
+ * How the engine's values are written in a pattern file and on a command line: {@code CUFF_DOWN} is {@code cuff-down}.
+ * The words are part of the file format; they are never translated.
  */
 public final class Literals {
 
@@ -28,7 +28,8 @@ public final class Literals {
      */
     public static <E extends Enum<E>> E parse(Class<E> kind, String word) {
         return Arrays.stream(kind.getEnumConstants()).filter(value -> text(value).equals(word)).findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("\"%s\" is unknown; write %s".formatted(word, words(kind))));
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "\"%s\" is unknown; write %s".formatted(word, words(kind))));
     }
 
     /**
@@ -40,7 +41,8 @@ public final class Literals {
         if (Quantity.parse(text) instanceof Gauge gauge) {
             return gauge;
         }
-        throw new IllegalArgumentException("\"%s\" is not a gauge; write one such as 32/10 cm or 8/1 in".formatted(text));
+        throw new IllegalArgumentException(
+                "\"%s\" is not a gauge; write one such as 32/10 cm or 8/1 in".formatted(text));
     }
 
     private static String words(Class<? extends Enum<?>> kind) {

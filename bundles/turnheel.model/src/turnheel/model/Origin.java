@@ -6,8 +6,8 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
 /**
- * Where an object stood in the file that it was read from. It stays with the object while it is edited, and is not saved;
- * an object that was made otherwise has none.
+ * Where an object stood in the file that it was read from. It stays with the object while it is edited, and is not
+ * saved; an object that was made otherwise has none.
  */
 final class Origin extends AdapterImpl {
 

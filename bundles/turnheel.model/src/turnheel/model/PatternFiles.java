@@ -22,14 +22,16 @@ import turnheel.model.DocumentProblem.Kind;
 import turnheel.model.pattern.Pattern;
 
 /**
- * Pattern files, in and out. A file holds inputs and overrides only, in UTF-8; what it cannot be read in full is refused
- * in full, so that saving never loses anything. Works with and without OSGi.
+ * Pattern files, in and out. A file holds inputs and overrides only, in UTF-8; what cannot be read in full is
+ * refused in full, so that saving never loses anything. Works with and without OSGi.
  */
 public final class PatternFiles {
 
     /** How the names of pattern files end, without the dot. */
     public static final String EXTENSION = "turnheel";
-    /** The version of the file format that this class writes, and the newest that it reads. There was none before it. */
+    /**
+     * The version of the file format that this class writes, and the newest that it reads. There was none before it.
+     */
     public static final int FORMAT = 1;
 
     private static final int MOST_MEGABYTES = 8;

@@ -38,8 +38,8 @@ import turnheel.model.pattern.PatternPackage;
 
 /**
  * Reads the XML that EMF wrote, led by the {@code .ecore} and by nothing else. EMF's own reader is lenient: it follows
- * references and schema locations, takes the last of two toes, and drops text and comments without a word. Here whatever
- * would not come back out on saving is a problem with its place.
+ * references and schema locations, takes the last of two toes, and drops text and comments without a word. Here
+ * whatever would not come back out on saving is a problem with its place.
  */
 final class PatternReader extends DefaultHandler2 {
 
@@ -58,7 +58,8 @@ final class PatternReader extends DefaultHandler2 {
      * @param object null where the element was not understood; what it holds is then passed over
      * @param text null where no text belongs
      */
-    private record Open(String name, EObject object, EStructuralFeature feature, Set<EStructuralFeature> seen, StringBuilder text) {
+    private record Open(String name, EObject object, EStructuralFeature feature, Set<EStructuralFeature> seen,
+            StringBuilder text) {
     }
 
     private final SourceText source;
@@ -207,7 +208,8 @@ final class PatternReader extends DefaultHandler2 {
     /** The class that the element is of, or null with a problem. */
     private EClass kind(EClass asked, String name, Attributes attributes, SourceText.Tag tag) throws SAXException {
         List<EClass> possible = FileNames.kinds(asked);
-        String words = possible.stream().map(kind -> FileNames.PREFIX + FileNames.of(kind)).collect(Collectors.joining(", "));
+        String words = possible.stream().map(kind -> FileNames.PREFIX + FileNames.of(kind))
+                .collect(Collectors.joining(", "));
         String written = attributes.getValue(XMLConstants.W3C_XML_SCHEMA_INSTANCE_NS_URI, "type");
         if (written == null) {
             if (asked.isAbstract()) {

@@ -17,8 +17,8 @@ import org.eclipse.emf.ecore.xmi.impl.XMLString;
 import turnheel.model.pattern.Pattern;
 
 /**
- * The file of one pattern, for EMF. Written by EMF's own writer with settings of its own, whatever options are given, so
- * that the same document is always the same bytes; read by {@link PatternReader}.
+ * The file of one pattern, for EMF. Written by EMF's own writer with settings of its own, whatever options are given,
+ * so that the same document is always the same bytes; read by {@link PatternReader}.
  */
 final class PatternResource extends XMLResourceImpl {
 
@@ -68,7 +68,9 @@ final class PatternResource extends XMLResourceImpl {
         };
     }
 
-    /** Lines that read well in a comparison: one for each attribute of the pattern, one for each element inside of it. */
+    /**
+     * Lines that read well in a comparison: one for each attribute of the pattern, one for each element inside of it.
+     */
     private static final class Lines extends XMLString {
         private static final long serialVersionUID = 1L;
 

@@ -61,7 +61,9 @@ final class SourceText {
         return position(Math.max(0, text.lastIndexOf(mark, offset(end) - 1)));
     }
 
-    /** Where the text between two tags begins that ends just before a place: at its first character that is not blank. */
+    /**
+     * Where the text between two tags begins that ends just before a place: at its first character that is not blank.
+     */
     Position textEndingAt(Position end) {
         int start = text.lastIndexOf('>', offset(end) - 1) + 1;
         while (Character.isWhitespace(text.charAt(start))) {

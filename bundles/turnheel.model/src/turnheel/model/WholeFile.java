@@ -17,8 +17,8 @@ public final class WholeFile {
     }
 
     /**
-     * Puts the content in place of what the file held, if it was there. It is written aside in the same folder, forced to the
-     * disk and then renamed; permissions stay, and a link stays a link to the new content.
+     * Puts the content in place of what the file held, if it was there. It is written aside in the same folder, forced
+     * to the disk and then renamed; permissions stay, and a link stays a link to the new content.
      *
      * @throws IOException when that failed; then the file is as before and nothing is left beside it
      */
@@ -31,7 +31,8 @@ public final class WholeFile {
         }
         Path aside = target.resolveSibling(".turnheel-" + UUID.randomUUID() + ".tmp");
         try {
-            try (FileChannel channel = FileChannel.open(aside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            try (FileChannel channel = FileChannel.open(aside,
+                    StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
                 ByteBuffer rest = ByteBuffer.wrap(content);
                 while (rest.hasRemaining()) {
                     channel.write(rest);

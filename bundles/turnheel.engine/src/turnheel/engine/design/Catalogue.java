@@ -36,10 +36,10 @@ public final class Catalogue {
 
     public static final Parameter GAUGE_STITCHES = input("gauge.stitches", PER_100_MM, 4, 200);
     public static final Parameter GAUGE_ROUNDS = input("gauge.rounds", PER_100_MM, 4, 200);
-    public static final Parameter GAUGE_INSTEP = input("gauge.instepStitches", PER_100_MM, 3, 200);
-    public static final Parameter GAUGE_LEG = input("gauge.legStitches", PER_100_MM, 3, 200);
-    public static final Parameter GAUGE_FLAP = input("gauge.flapRows", PER_100_MM, 3, 200);
-    public static final Parameter GAUGE_CUFF = input("gauge.cuffRounds", PER_100_MM, 3, 200);
+    public static final Parameter GAUGE_INSTEP = input("gauge.instepStitches", PER_100_MM, 4, 200);
+    public static final Parameter GAUGE_LEG = input("gauge.legStitches", PER_100_MM, 4, 200);
+    public static final Parameter GAUGE_FLAP = input("gauge.flapRows", PER_100_MM, 4, 200);
+    public static final Parameter GAUGE_CUFF = input("gauge.cuffRounds", PER_100_MM, 4, 200);
 
     public static final Parameter FOOT_LENGTH = input("body.footLength", MILLIMETRES, 60, 400);
     public static final Parameter FOOT_CIRCUMFERENCE = input("body.footCircumference", MILLIMETRES, 60, 500);

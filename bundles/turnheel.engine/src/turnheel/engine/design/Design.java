@@ -46,6 +46,12 @@ public record Design(String title, Direction direction, Gauge stitchGauge, Gauge
         this(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, Materials.UNDECIDED, sizes);
     }
 
+    /** A plain pattern, in stocking stitch but for its cuff. */
+    public Design(String title, Direction direction, Gauge stitchGauge, Gauge roundGauge, Toe toe, Heel heel, Leg leg,
+            Cuff cuff, List<Size> sizes) {
+        this(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, List.of(), sizes);
+    }
+
     /** The same pattern of other materials. */
     public Design withMaterials(Materials other) {
         return new Design(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, other, sizes);

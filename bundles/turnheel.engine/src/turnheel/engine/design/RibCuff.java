@@ -16,6 +16,11 @@ public record RibCuff(int knit, int purl, boolean mayAdjust) implements Cuff {
         }
     }
 
+    /** A rib that suits the leg as it is, without a round that changes the count. */
+    public RibCuff(int knit, int purl) {
+        this(knit, purl, false);
+    }
+
     @Override
     public int repeat() {
         return knit + purl;

@@ -24,9 +24,11 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IStartup;
 import org.eclipse.ui.IWorkbench;
+import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.ide.IDE;
 
@@ -69,8 +71,10 @@ public final class GridProbe implements IStartup {
         try (InputStream content = Files.newInputStream(pattern)) {
             file.create(content, true, null);
         }
-        workbench.getActiveWorkbenchWindow().getShell().setMaximized(true);
-        IDE.openEditor(workbench.getActiveWorkbenchWindow().getActivePage(), file);
+        IWorkbenchWindow window = workbench.getActiveWorkbenchWindow();
+        // By hand: a virtual display has no window manager that would maximise a window.
+        window.getShell().setBounds(workbench.getDisplay().getPrimaryMonitor().getClientArea());
+        IDE.openEditor(window.getActivePage(), file);
     }
 
     private static void look(Display display, int looksLeft) {
@@ -122,7 +126,9 @@ public final class GridProbe implements IStartup {
             if (page.getText().equals(GRID_PAGE) && pages.getSelection() != page) {
                 pages.setSelection(page);
                 // A selection by program tells nobody, so that the editor would not fill the page.
-                pages.notifyListeners(SWT.Selection, null);
+                Event selection = new Event();
+                selection.item = page;
+                pages.notifyListeners(SWT.Selection, selection);
                 return;
             }
         }

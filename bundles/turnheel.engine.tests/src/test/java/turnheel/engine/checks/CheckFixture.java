@@ -51,14 +51,15 @@ record CheckFixture(Check check, Draft slip, Draft sound, Query query, List<Chec
         return Designs.toeUp64().with(numbers);
     }
 
-    private static CheckFixture one(Check check, String slip, String sound, Parameter row, String expected, String found,
-            Check... others) {
+    private static CheckFixture one(Check check, String slip, String sound, Parameter row, String expected,
+            String found, Check... others) {
         return of(check, sock(slip), sock(sound), row, List.of(M), expected, found, others);
     }
 
-    private static CheckFixture of(Check check, Draft slip, Draft sound, Parameter row, List<String> sizes, String expected,
-            String found, Check... others) {
-        return new CheckFixture(check, slip, sound, new Query(check, row.key(), sizes, expected, found), List.of(others));
+    private static CheckFixture of(Check check, Draft slip, Draft sound, Parameter row, List<String> sizes,
+            String expected, String found, Check... others) {
+        return new CheckFixture(check, slip, sound, new Query(check, row.key(), sizes, expected, found),
+                List.of(others));
     }
 
     /** The sock with a second size. */
@@ -67,13 +68,13 @@ record CheckFixture(Check check, Draft slip, Draft sound, Query query, List<Chec
     }
 
     private static void measurements(List<CheckFixture> all) {
-        all.add(of(Check.MEASUREMENT_MISSING, sock("").without(Catalogue.FOOT_LENGTH.key()), sock(""), Catalogue.FOOT_LENGTH,
-                List.of(M), "", ""));
+        all.add(of(Check.MEASUREMENT_MISSING, sock("").without(Catalogue.FOOT_LENGTH.key()), sock(""),
+                Catalogue.FOOT_LENGTH, List.of(M), "", ""));
         all.add(of(Check.MEASUREMENT_MISSING, sock("").without(Catalogue.FOOT_CIRCUMFERENCE.key()), sock(""),
                 Catalogue.FOOT_CIRCUMFERENCE, List.of(M), "", ""));
         all.add(of(Check.MEASUREMENT_ORDER, two("", "body.footLength = 239 mm; body.footCircumference = 222 mm"),
-                two("", "body.footLength = 240 mm; body.footCircumference = 222 mm"), Catalogue.FOOT_LENGTH, List.of("L"),
-                "240", "239"));
+                two("", "body.footLength = 240 mm; body.footCircumference = 222 mm"), Catalogue.FOOT_LENGTH,
+                List.of("L"), "240", "239"));
         all.add(of(Check.MEASUREMENT_ORDER, two("", "body.footLength = 240 mm; body.footCircumference = 221 mm"),
                 two("", "body.footLength = 240 mm; body.footCircumference = 222 mm"), Catalogue.FOOT_CIRCUMFERENCE,
                 List.of("L"), "222", "221"));
@@ -102,10 +103,10 @@ record CheckFixture(Check check, Draft slip, Draft sound, Query query, List<Chec
         // 60.5 and 67.4
         String other = "body.footLength = 260 mm; body.footCircumference = 234 mm; foot.stitches = ";
         String small = "body.footCircumference = 210 mm; foot.stitches = 64";
-        all.add(of(Check.COUNTS_EQUAL, two(small, other + 64), two(small, other + 68), Catalogue.FOOT_STITCHES, List.of("L"),
-                "64", "64"));
-        all.add(one(Check.OVERRIDE_BREAKS, "foot.stitches = 66; toe.alternateFrom = 22; toe.castOn = 10", "foot.stitches = 68",
-                Catalogue.FOOT_STITCHES, "a multiple of 4, at least 10", "66"));
+        all.add(of(Check.COUNTS_EQUAL, two(small, other + 64), two(small, other + 68), Catalogue.FOOT_STITCHES,
+                List.of("L"), "64", "64"));
+        all.add(one(Check.OVERRIDE_BREAKS, "foot.stitches = 66; toe.alternateFrom = 22; toe.castOn = 10",
+                "foot.stitches = 68", Catalogue.FOOT_STITCHES, "a multiple of 4, at least 10", "66"));
         all.add(one(Check.OVERRIDE_BREAKS, "foot.stitches = 66", "foot.stitches = 68", Catalogue.FOOT_STITCHES,
                 "a multiple of 4, at least 8", "66", Check.NOT_WHOLE));
         // three lines of three stitches: a closed cast-on has two equal sides
@@ -118,8 +119,10 @@ record CheckFixture(Check check, Draft slip, Draft sound, Query query, List<Chec
         // 64 - 65
         all.add(one(Check.NEGATIVE, "foot.instep = 65", "foot.instep = 33", Catalogue.FOOT_SOLE, "", "−1"));
         // twice 64 is 128
-        all.add(one(Check.CHANGE_OVER, "leg.stitches = 132", "leg.stitches = 128", Catalogue.LEG_STITCHES, "32–128", "132"));
-        all.add(one(Check.CHANGE_OVER, "cuff.stitches = 28", "cuff.stitches = 32", Catalogue.CUFF_STITCHES, "32–128", "28"));
+        all.add(one(Check.CHANGE_OVER, "leg.stitches = 132", "leg.stitches = 128", Catalogue.LEG_STITCHES, "32–128",
+                "132"));
+        all.add(one(Check.CHANGE_OVER, "cuff.stitches = 28", "cuff.stitches = 32", Catalogue.CUFF_STITCHES, "32–128",
+                "28"));
         // of 12 + 12, the whole repeats nearest to 12 are none: a tie
         Draft wideRib = sock("body.footLength = 100 mm; body.footCircumference = 80 mm; body.heelCircumference = 110 mm")
                 .with(new RibCuff(12, 12, false));
@@ -128,21 +131,21 @@ record CheckFixture(Check check, Draft slip, Draft sound, Query query, List<Chec
     }
 
     private static void toes(List<CheckFixture> all) {
-        // 0.23 × 229.2 mm are 23 rounds at 44; 8 lines of 64 stitches take 23 with 3 plain rounds, 13 with 1, 43 with 7
+        // 64 stitches on 8 lines turn at 24: 2 increase rounds, a plain one, 5 × (increase, plain); 1 set-up round
         Draft eightLines = Designs.toeUp64().with(new RoundToe(8, Increase.MAKE_ONE)).with("foot.stitches = 64");
-        // (2 + 1 + 5 × 2 + 1) / 0.44 = 31.8 of 229.2; (2 + 1 + 5 × 4 + 1) / 0.44 = 54.5
+        // (2 + 1 + 5 × 2 + 1) / 0.44 = 31.8 of 229.2 mm; with 3 plain rounds (2 + 1 + 5 × 4 + 1) / 0.44 = 54.5
         all.add(of(Check.TOE_DEPTH, eightLines.with("toe.plainBetween = 1"), eightLines.with("toe.plainBetween = 3"),
                 Catalogue.TOE_DEPTH, List.of(M), "18–30", "13.9"));
-        // (2 + 1 + 5 × 6 + 1) / 0.44 = 77.3
+        // (2 + 1 + 5 × 6 + 1) / 0.44 = 77.3; with 4 plain rounds (2 + 1 + 5 × 5 + 1) / 0.44 = 65.9
         all.add(of(Check.TOE_DEPTH, eightLines.with("toe.plainBetween = 5"), eightLines.with("toe.plainBetween = 4"),
                 Catalogue.TOE_DEPTH, List.of(M), "18–30", "33.7"));
         all.add(one(Check.TOE_ORDER, "toe.alternateFrom = 68; foot.stitches = 64", "toe.alternateFrom = 20",
                 Catalogue.TOE_ALTERNATE_FROM, "8–64", "68", Check.TOE_DEPTH));
-        all.add(one(Check.TOE_ORDER, "toe.alternateFrom = 4", "toe.alternateFrom = 8", Catalogue.TOE_ALTERNATE_FROM, "8–64",
-                "4"));
+        all.add(one(Check.TOE_ORDER, "toe.alternateFrom = 4", "toe.alternateFrom = 8", Catalogue.TOE_ALTERNATE_FROM,
+                "8–64", "4"));
         Draft wedge = Designs.cuffDown64();
-        all.add(of(Check.TOE_ORDER, wedge.with("toe.tip = 68"), wedge.with("toe.tip = 16"), Catalogue.TOE_TIP, List.of(M),
-                "8–64", "68", Check.TOE_DEPTH));
+        all.add(of(Check.TOE_ORDER, wedge.with("toe.tip = 68"), wedge.with("toe.tip = 16"), Catalogue.TOE_TIP,
+                List.of(M), "8–64", "68", Check.TOE_DEPTH));
     }
 
     private static void heels(List<CheckFixture> all) {
@@ -150,33 +153,34 @@ record CheckFixture(Check check, Draft slip, Draft sound, Query query, List<Chec
                 Catalogue.HEEL_CENTRE, "2", "1"));
         all.add(one(Check.HEEL_CENTRE_WIDE, "heel.centre = 32", "heel.centre = 30", Catalogue.HEEL_CENTRE, "30", "32"));
         all.add(one(Check.HEEL_CENTRE_WIDE, "heel.centre = 40", "heel.centre = 30", Catalogue.HEEL_CENTRE, "30", "40"));
-        all.add(one(Check.HEEL_TOO_WIDE, "heel.stitches = 65; heel.centre = 41", "heel.stitches = 38", Catalogue.HEEL_STITCHES,
-                "64", "65"));
+        all.add(one(Check.HEEL_TOO_WIDE, "heel.stitches = 65; heel.centre = 41", "heel.stitches = 38",
+                Catalogue.HEEL_STITCHES, "64", "65"));
         // 31 / 64 and 39 / 64; 50 and 60 % are 32 and 38.4
-        all.add(one(Check.HEEL_SHARE, "heel.stitches = 31", "heel.stitches = 32", Catalogue.HEEL_STITCHES, "50–60", "48.4"));
-        all.add(one(Check.HEEL_SHARE, "heel.stitches = 39", "heel.stitches = 38", Catalogue.HEEL_STITCHES, "50–60", "60.9"));
+        all.add(one(Check.HEEL_SHARE, "heel.stitches = 31", "heel.stitches = 32", Catalogue.HEEL_STITCHES, "50–60",
+                "48.4"));
+        all.add(one(Check.HEEL_SHARE, "heel.stitches = 39", "heel.stitches = 38", Catalogue.HEEL_STITCHES, "50–60",
+                "60.9"));
     }
 
     private static void lengths(List<CheckFixture> all) {
         all.add(one(Check.FOOT_SHORT, "foot.rounds = 3", "foot.rounds = 4", Catalogue.FOOT_ROUNDS, "4", "3"));
         all.add(one(Check.FOOT_SPLIT, "foot.instep = 34", "foot.instep = 33", Catalogue.FOOT_INSTEP, "2", "4"));
         // (85 - 50 - 38.964) × 0.44 = -1.7; at 88 mm -0.4 is nearest to none
-        all.add(one(Check.LEG_SHORT, "body.legHeight = 85 mm", "body.legHeight = 88 mm", Catalogue.LEG_ROUNDS, "0", "−2"));
-        all.add(one(Check.CUFF_REPEAT, "cuff.stitches = 62", "cuff.stitches = 60", Catalogue.CUFF_STITCHES, "a multiple of 4",
-                "62"));
+        all.add(one(Check.LEG_SHORT, "body.legHeight = 85 mm", "body.legHeight = 88 mm", Catalogue.LEG_ROUNDS, "0",
+                "−2"));
+        all.add(one(Check.CUFF_REPEAT, "cuff.stitches = 62", "cuff.stitches = 60", Catalogue.CUFF_STITCHES,
+                "a multiple of 4", "62"));
     }
 
     private static void fit(List<CheckFixture> all) {
         // 64 stitches are 200 mm: 200 / 199 is 0.5 % more, 200 / 236 is 15.3 % and 200 / 251 is 20.3 % less
-        all.add(one(Check.EASE, "body.footCircumference = 199 mm; foot.stitches = 64", "body.footCircumference = 200 mm; "
-                + "foot.stitches = 64", Catalogue.EASE_REACHED, "−15 … 0", "0.5"));
-        all.add(one(Check.EASE, "body.footCircumference = 236 mm; foot.stitches = 64", "body.footCircumference = 235 mm; "
-                + "foot.stitches = 64", Catalogue.EASE_REACHED, "−15 … 0", "−15.3"));
-        all.add(one(Check.TIGHT, "body.footCircumference = 251 mm; foot.stitches = 64", "body.footCircumference = 235 mm; "
-                + "foot.stitches = 64", Catalogue.EASE_REACHED, "−20", "20.3"));
-        // 321 × 0.32 / 64 = 1.605 in plain knitting; 340 × 0.32 / 60 = 1.813 in the rib alone, on a leg of 68
-        all.add(one(Check.STRETCH, "body.heelCircumference = 322 mm", "body.heelCircumference = 320 mm", Catalogue.STRETCH,
-                "1.6", "1.61"));
+        String foot = "foot.stitches = 64; body.footCircumference = ";
+        all.add(one(Check.EASE, foot + "199 mm", foot + "200 mm", Catalogue.EASE_REACHED, "−15 … 0", "0.5"));
+        all.add(one(Check.EASE, foot + "236 mm", foot + "235 mm", Catalogue.EASE_REACHED, "−15 … 0", "−15.3"));
+        all.add(one(Check.TIGHT, foot + "251 mm", foot + "235 mm", Catalogue.EASE_REACHED, "−20", "20.3"));
+        // 322 × 0.32 / 64 = 1.61 in plain knitting; 340 × 0.32 / 60 = 1.813 in the rib alone, on a leg of 72
+        String heel = "body.heelCircumference = ";
+        all.add(one(Check.STRETCH, heel + "322 mm", heel + "320 mm", Catalogue.STRETCH, "1.6", "1.61"));
         Draft narrowCuff = sock("foot.stitches = 72; body.footCircumference = 250 mm; cuff.stitches = 60");
         all.add(of(Check.STRETCH, narrowCuff.with("body.heelCircumference = 340 mm"),
                 narrowCuff.with("body.heelCircumference = 337 mm"), Catalogue.STRETCH, List.of(M), "1.8", "1.81"));

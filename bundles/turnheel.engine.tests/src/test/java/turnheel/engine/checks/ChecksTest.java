@@ -66,15 +66,17 @@ class ChecksTest {
     void sayOnceWhatConcernsSeveralSizes() {
         Draft draft = Designs.withoutSizes();
         for (String label : List.of("M", "M long", "M longer")) {
-            draft = draft.withSize(label, "body.footLength = 240 mm; body.footCircumference = 222 mm; foot.instep = 34");
+            draft = draft.withSize(label,
+                    "body.footLength = 240 mm; body.footCircumference = 222 mm; foot.instep = 34");
         }
-        assertEquals(List.of(new Query(Check.FOOT_SPLIT, Catalogue.FOOT_INSTEP.key(), List.of("M", "M long", "M longer"), "2",
-                "4")), Checks.of(draft.graded()));
+        assertEquals(List.of(new Query(Check.FOOT_SPLIT, Catalogue.FOOT_INSTEP.key(),
+                List.of("M", "M long", "M longer"), "2", "4")), Checks.of(draft.graded()));
     }
 
     @Test
     void askInTheOrderOfTheRows() {
-        Draft draft = Designs.toeUp64().with("cuff.stitches = 62; heel.stitches = 31; foot.instep = 34; toe.castOn = 10");
+        Draft draft = Designs.toeUp64()
+                .with("cuff.stitches = 62; heel.stitches = 31; foot.instep = 34; toe.castOn = 10");
         assertEquals(List.of(Check.NOT_WHOLE, Check.FOOT_SPLIT, Check.HEEL_SHARE, Check.CUFF_REPEAT),
                 Checks.of(draft.graded()).stream().map(Query::check).toList());
     }

@@ -29,12 +29,12 @@ class CatalogueTest {
     /** The list of architecture.md: what can be overridden is a promise to scripts and files. */
     @Test
     void keepsThePromisedRoles() {
-        assertEquals(Set.of("foot.stitches", "foot.instep", "foot.rounds", "toe.points", "toe.castOn", "toe.alternateFrom",
-                "toe.tip", "toe.plainBetween", "heel.stitches", "heel.centre", "leg.stitches", "leg.rounds", "cuff.height",
-                "cuff.stitches", "cuff.rounds"), keys(Role.RULE));
+        assertEquals(Set.of("foot.stitches", "foot.instep", "foot.rounds", "toe.points", "toe.castOn",
+                "toe.alternateFrom", "toe.tip", "toe.plainBetween", "heel.stitches", "heel.centre", "leg.stitches",
+                "leg.rounds", "cuff.height", "cuff.stitches", "cuff.rounds"), keys(Role.RULE));
         assertEquals(Set.of("gauge.stitches", "gauge.rounds", "body.footLength", "body.footCircumference",
-                "body.ankleCircumference", "body.heelCircumference", "body.legHeight", "fit.easeAround", "fit.easeLength"),
-                keys(Role.INPUT));
+                "body.ankleCircumference", "body.heelCircumference", "body.legHeight", "fit.easeAround",
+                "fit.easeLength"), keys(Role.INPUT));
     }
 
     private static Set<String> keys(Role role) {

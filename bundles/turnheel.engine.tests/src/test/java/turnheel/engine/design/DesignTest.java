@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -97,7 +98,7 @@ class DesignTest {
                 base.cuff(), base.stitchPatterns(), sizes);
     }
 
-    private static void assertRefused(String beginning, org.junit.jupiter.api.function.Executable attempt) {
+    private static void assertRefused(String beginning, Executable attempt) {
         var refused = assertThrows(IllegalArgumentException.class, attempt);
         assertTrue(refused.getMessage().startsWith(beginning), refused::getMessage);
     }

@@ -60,7 +60,7 @@ class ParameterTest {
 
     @ParameterizedTest(name = "override {0} = {1}")
     @CsvSource(delimiter = '|', textBlock = """
-            foot.stitches     | 64 mm     | foot.stitches is kept in stitches; "64 mm" does not fit, write a whole number
+            foot.stitches     | 64 mm     | foot.stitches is kept in stitches; "64 mm" does not fit, write a whole
             foot.stitches     | 3         | foot.stitches must lie between 4 and 1000 stitches; 3 does not
             foot.stitches     | -64       | foot.stitches must lie between 4 and 1000 stitches; -64 does not
             toe.points        | 13        | toe.points must lie between 2 and 12 lines; 13 does not

@@ -31,8 +31,8 @@ class ChosenCountsTest {
 
     @ParameterizedTest(name = "{0} around, {1}, {2}: {3} on paper")
     @CsvSource(textBlock = """
-            # foot, ease, gauge, ideal on paper, chosen: by hand. Each is a tie between two fours, so the smaller, although
-            # the first five come out as 54.00000000000001 and the like in binary
+            # foot, ease, gauge, ideal on paper, chosen: by hand. Each is a tie between two fours, so the smaller,
+            # although the first five come out as 54.00000000000001 and the like in binary
             7.5 in,     -10 %,  8/1 in,   54, 52
             10 in,      -7.5 %, 8/1 in,   74, 72
             8.8 in,     0 %,    7.5/1 in, 66, 64
@@ -182,7 +182,8 @@ class ChosenCountsTest {
     void sizesThatDifferInLengthOnlyShareACount() {
         Draft draft = Designs.withoutSizes();
         for (int length = 220; length <= 260; length += 20) {
-            draft = draft.withSize("M/" + length, "body.footLength = %d mm; body.footCircumference = 202 mm".formatted(length));
+            draft = draft.withSize("M/" + length,
+                    "body.footLength = %d mm; body.footCircumference = 202 mm".formatted(length));
         }
         // 202 × 0.9 × 0.32 = 58.2
         assertEquals("M/220 60, M/240 60, M/260 60", counts(draft.graded()));

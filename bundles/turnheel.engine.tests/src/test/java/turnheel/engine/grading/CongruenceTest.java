@@ -46,7 +46,8 @@ class CongruenceTest {
         Congruence second = new Congruence(other, otherStep);
         Optional<Congruence> both = first.and(second);
         List<Integer> counted = IntStream.range(-600, 600).boxed()
-                .filter(count -> Math.floorMod(count - one, oneStep) == 0 && Math.floorMod(count - other, otherStep) == 0)
+                .filter(count -> Math.floorMod(count - one, oneStep) == 0
+                        && Math.floorMod(count - other, otherStep) == 0)
                 .toList();
         List<Integer> told = IntStream.range(-600, 600).boxed()
                 .filter(count -> both.isPresent() && both.get().contains(count)).toList();

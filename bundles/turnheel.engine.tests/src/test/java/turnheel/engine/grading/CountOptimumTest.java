@@ -3,7 +3,6 @@ package turnheel.engine.grading;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -126,10 +125,6 @@ class CountOptimumTest {
         IntVar total = model.intVar(0, (int) (4 * SCALE) * counts.length);
         model.sum(costs, "=", total).post();
         return total;
-    }
-
-    private static BigDecimal[] cost(List<SizeWish> sizes, List<Integer> counts) {
-        return EveryVector.cost(sizes, counts);
     }
 
     private static int compare(List<Integer> one, List<Integer> other) {

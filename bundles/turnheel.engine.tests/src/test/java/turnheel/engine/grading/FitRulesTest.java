@@ -33,7 +33,8 @@ class FitRulesTest {
             20/10 cm,    130.1, -5
             """)
     void takesLessEaseAroundFromThickFabricAndSmallFeet(String gauge, double footLength, double ease) {
-        Draft draft = Designs.toeUp64().withGauge(gauge, "44/10 cm").with("body.footLength = %s mm".formatted(footLength));
+        Draft draft = Designs.toeUp64().withGauge(gauge, "44/10 cm")
+                .with("body.footLength = %s mm".formatted(footLength));
         assertEquals(ease, Numbers.of(draft, "fit.easeAround"));
     }
 

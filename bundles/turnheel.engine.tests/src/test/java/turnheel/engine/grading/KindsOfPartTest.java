@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -41,8 +40,7 @@ class KindsOfPartTest {
         assertCovers(Heel.class, Designs.ONE_HEEL_OF_EACH);
         assertCovers(Leg.class, Designs.ONE_LEG_OF_EACH);
         assertCovers(Cuff.class, Designs.ONE_CUFF_OF_EACH);
-        assertEquals(EnumSet.allOf(Increase.class),
-                toes().map(KindsOfPartTest::increase).collect(Collectors.toCollection(() -> EnumSet.noneOf(Increase.class))));
+        assertEquals(Set.of(Increase.values()), toes().map(KindsOfPartTest::increase).collect(Collectors.toSet()));
     }
 
     private static void assertCovers(Class<?> kind, List<?> fixtures) {
@@ -57,8 +55,7 @@ class KindsOfPartTest {
             Draft base = Designs.toeUp64().with("body.heelCircumference = 310 mm; body.ankleCircumference = 210 mm")
                     .with(direction);
             toes().forEach(toe -> drafts.add(base.with(toe)));
-            Designs.ONE_HEEL_OF_EACH.forEach(heel -> drafts.add(new Draft(direction, base.stitches(), base.rounds(), base.toe(),
-                    heel, base.leg(), base.cuff(), base.patterns(), base.sizes())));
+            Designs.ONE_HEEL_OF_EACH.forEach(heel -> drafts.add(base.with(heel)));
             Designs.ONE_LEG_OF_EACH.forEach(leg -> drafts.add(base.with(leg)));
             Designs.ONE_CUFF_OF_EACH.forEach(cuff -> drafts.add(base.with(cuff)));
         }

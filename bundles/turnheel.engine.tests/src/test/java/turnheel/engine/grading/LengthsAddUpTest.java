@@ -25,7 +25,8 @@ class LengthsAddUpTest {
             double wanted = Numbers.of(size, "body.footLength") + Numbers.of(size, "fit.easeLength");
             assertEquals(finished, Numbers.of(size, "foot.length"), 1e-9);
             assertEquals(wanted - finished, Numbers.of(size, "foot.lengthRest"), 1e-9);
-            assertTrue(Math.abs(wanted - finished) <= round / 2 + 1e-6, () -> "off by more than half a round in " + size);
+            assertTrue(Math.abs(wanted - finished) <= round / 2 + 1e-6,
+                    () -> "off by more than half a round in " + size);
         }
     }
 

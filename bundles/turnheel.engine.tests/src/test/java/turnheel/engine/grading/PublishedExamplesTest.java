@@ -10,8 +10,8 @@ import turnheel.engine.fixture.Draft;
 import turnheel.engine.fixture.Numbers;
 
 /**
- * Published sums that the engine must reproduce; O numbers are rows of the reference table of worked examples, which names
- * the source of each. Feet are 9 1/2 in long where the source does not say.
+ * Published sums that the engine must reproduce; O numbers are rows of the reference table of worked examples, which
+ * names the source of each. Feet are 9 1/2 in long where the source does not say.
  */
 class PublishedExamplesTest {
 

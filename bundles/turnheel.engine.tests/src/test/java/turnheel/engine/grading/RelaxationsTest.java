@@ -207,6 +207,28 @@ class RelaxationsTest {
         });
     }
 
+    /** Slips of the pen are asked about elsewhere; here they must not stop anybody from choosing. */
+    @Property(seed = Repeatable.SEED, tries = 300, edgeCases = EdgeCasesMode.NONE)
+    void slipsOfThePenStopNeitherWaysNorOptions(@ForAll("slips") Draft draft) {
+        Graded graded = draft.graded();
+        Relaxations.of(graded).forEach(way -> assertEquals(gradedCounts(way.graded(), way.sizes()), counts(way)));
+        for (GradedSize size : graded.sizes()) {
+            boolean isCounted = size.cell(Catalogue.FOOT_IDEAL).isPresent();
+            assertEquals(isCounted ? 1 : 0, CountOptions.of(graded, size.label()).options().stream()
+                    .filter(CountOptions.Option::chosen).count());
+        }
+    }
+
+    private static String gradedCounts(Graded graded, List<SizeFit> sizes) {
+        return sizes.stream().map(fit -> fit.size() + " " + (int) graded.size(fit.size()).value(Catalogue.FOOT_STITCHES))
+                .collect(Collectors.joining(", "));
+    }
+
+    @Provide
+    Arbitrary<Draft> slips() {
+        return Combinators.combine(RandomDesigns.unusual(), StitchPatterns.insteps()).as(Draft::with);
+    }
+
     private static double deviation(Graded graded) {
         return 100 * Math.sqrt(graded.sizes().stream()
                 .mapToDouble(size -> size.value(Catalogue.FOOT_STITCHES) / size.value(Catalogue.FOOT_IDEAL) - 1)

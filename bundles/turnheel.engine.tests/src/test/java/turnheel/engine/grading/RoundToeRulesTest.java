@@ -89,8 +89,8 @@ class RoundToeRulesTest {
 
     @ParameterizedTest(name = "{0} lines, {1} stitches")
     @CsvSource(textBlock = """
-            # lines, foot, turn, every round, alternate, plain, rounds: by hand, for 229.2 mm at 44 rounds. 0.23 of the sock
-            # is 23.195 rounds; 6 lines: (23.195 - 3 - 1) / 7 - 1 = 1.74; 8 lines: (23.195 - 2 - 1) / 5 - 1 = 3.04
+            # lines, foot, turn, every round, alternate, plain, rounds: by hand, for 229.2 mm at 44 rounds. 0.23 of the
+            # sock is 23.195 rounds; 6 lines: (23.195 - 3 - 1) / 7 - 1 = 1.74; 8 lines: (23.195 - 2 - 1) / 5 - 1 = 3.04
             2,       64,   22,   7,           21,        1,     50
             3,       60,   21,   5,           13,        1,     32
             6,       66,   24,   3,           7,         2,     25

@@ -106,8 +106,8 @@ class SourcesTest {
 
     @Test
     void haveAWordEach() {
-        assertEquals(Map.of(Source.INPUT, "input", Source.DEFAULT, "default", Source.PREDICTED, "predicted", Source.RULE, "rule",
-                Source.CHOSEN, "chosen", Source.OVERRIDE, "override", Source.OWN, "own"),
+        assertEquals(Map.of(Source.INPUT, "input", Source.DEFAULT, "default", Source.PREDICTED, "predicted",
+                Source.RULE, "rule", Source.CHOSEN, "chosen", Source.OVERRIDE, "override", Source.OWN, "own"),
                 Set.of(Source.values()).stream().collect(Collectors.toMap(source -> source, Source::word)));
     }
 

@@ -77,8 +77,9 @@ class WedgeToeRulesTest {
     }
 
     /**
-     * The published table of 15 sizes in fine yarn (row O23 of the reference examples): rounds with a decrease every second
-     * round, rounds with one every round, and the toe's rounds as they were counted from them there. The tip is 8 in all.
+     * The published table of 15 sizes in fine yarn (row O23 of the reference examples): rounds with a decrease every
+     * second round, rounds with one every round, and the toe's rounds as they were counted from them there. The tip is
+     * 8 in all.
      */
     @ParameterizedTest(name = "{0} stitches, {1} + {2}")
     @CsvSource(textBlock = """
@@ -91,8 +92,9 @@ class WedgeToeRulesTest {
             72, 8, 8, 24
             """)
     void countsThePublishedToes(int foot, int everySecond, int everyRound, int rounds) {
-        Graded graded = Designs.cuffDown64().with("foot.stitches = %d; toe.tip = 8; toe.alternateFrom = %d".formatted(foot,
-                foot - 4 * everySecond)).graded();
+        Graded graded = Designs.cuffDown64()
+                .with("foot.stitches = %d; toe.tip = 8; toe.alternateFrom = %d".formatted(foot, foot - 4 * everySecond))
+                .graded();
         assertEquals(everySecond, Numbers.of(graded, "toe.alternate"));
         assertEquals(everyRound, Numbers.of(graded, "toe.everyRound"));
         assertEquals(rounds, Numbers.of(graded, "toe.rounds"));

@@ -50,8 +50,9 @@ class WhyTest {
                         "= 4")),
                 Arguments.of("foot.stitches", "", List.of(
                         "Foot stitches in size M is 64 stitches (chosen).",
-                        "The ideal is 63.936 stitches. Counts from 58.8211 to 69.0509 were compared in all sizes at once; "
-                                + "this one belongs to the set with the least squared deviation. Every count must suit:",
+                        "The ideal is 63.936 stitches. Counts from 58.8211 to 69.0509 were compared in all sizes at "
+                                + "once; this one belongs to the set with the least squared deviation. Every count "
+                                + "must suit:",
                         "• instep and sole, two halves: a multiple of 2",
                         "• the toe, the same for every shaping line: a multiple of 4, at least 8",
                         "• the cuff, whole rib repeats: a multiple of 4")),
@@ -72,7 +73,8 @@ class WhyTest {
 
     @Test
     void tellsAnOverriddenCountWithTheChoiceThatItReplaces() {
-        List<String> lines = Why.of(Designs.toeUp64().with("foot.stitches = 72").graded(), new Key("foot.stitches"), "M").lines();
+        Graded graded = Designs.toeUp64().with("foot.stitches = 72").graded();
+        List<String> lines = Why.of(graded, new Key("foot.stitches"), "M").lines();
         assertEquals("Foot stitches in size M is 72 stitches (override).", lines.getFirst());
         assertEquals("Without the override it would be 64:", lines.get(2));
         assertTrue(lines.get(3).startsWith("The ideal is 63.936 stitches."), lines::toString);
@@ -117,11 +119,12 @@ class WhyTest {
 
     @Test
     void refusesARowThatThePatternHasNotOrThatHasNoValue() {
-        assertRefused("Stitches at the tip (toe.tip) does not occur in this pattern", Designs.toeUp64().graded(), "toe.tip", "M");
+        assertRefused("Stitches at the tip (toe.tip) does not occur in this pattern", Designs.toeUp64().graded(),
+                "toe.tip", "M");
         assertRefused("Foot stitches (foot.stitches) has no value in size M",
                 Designs.toeUp64().without(Catalogue.FOOT_CIRCUMFERENCE.key()).graded(), "foot.stitches", "M");
-        assertRefused("there is no \"foot.stiches\"; did you mean foot.stitches?", Designs.toeUp64().graded(), "foot.stiches",
-                "M");
+        assertRefused("there is no \"foot.stiches\"; did you mean foot.stitches?", Designs.toeUp64().graded(),
+                "foot.stiches", "M");
     }
 
     private static void assertRefused(String beginning, Graded graded, String key, String size) {

@@ -9,7 +9,9 @@ import turnheel.engine.hands.Loop.Origin;
 import turnheel.engine.stitch.Step;
 import turnheel.engine.stitch.Stitch;
 
-/** Two hands and the loops between them. In the round the left needle is emptied every time; flat, a row may turn early. */
+/**
+ * Two hands and the loops between them. In the round the left needle is emptied every time; flat, a row may turn early.
+ */
 public final class Hands {
 
     /** The next loop to work is the first. */

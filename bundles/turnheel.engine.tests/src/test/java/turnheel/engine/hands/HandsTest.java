@@ -72,12 +72,12 @@ class HandsTest {
     @ParameterizedTest(name = "{0}")
     @CsvSource(textBlock = """
             # rows over six loops; complaint in the last
-            KNIT 4,                                                                  the row does not turn
-            KNIT 4 TURN,                                                             without a wrap leaves a gap before 2
-            KNIT 6 WRAP_AND_TURN,                                                    the left needle is empty
-            KNIT 5 WRAP_AND_TURN KNIT,                                               after the turn
-            KNIT 5 WRAP_AND_TURN / PURL 5 TURN / KNIT 6 TURN,                        passes over a wrapped loop
-            KNIT 5 WRAP_AND_TURN / PURL 5 TURN / KNIT 4 KNIT_WITH_WRAPS TURN,        has no wraps
+            KNIT 4,                                                           the row does not turn
+            KNIT 4 TURN,                                                      without a wrap leaves a gap before 2
+            KNIT 6 WRAP_AND_TURN,                                             the left needle is empty
+            KNIT 5 WRAP_AND_TURN KNIT,                                        after the turn
+            KNIT 5 WRAP_AND_TURN / PURL 5 TURN / KNIT 6 TURN,                 passes over a wrapped loop
+            KNIT 5 WRAP_AND_TURN / PURL 5 TURN / KNIT 4 KNIT_WITH_WRAPS TURN, has no wraps
             """)
     void complainAboutRowsThatDoNotWork(String rows, String complaint) {
         Hands hands = Hands.holding(6);

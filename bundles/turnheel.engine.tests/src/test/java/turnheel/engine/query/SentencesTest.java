@@ -51,7 +51,8 @@ class SentencesTest {
 
     @Test
     void takeTheTextOfAUserAsData() {
-        assertTrue(Sentences.of(new Query(Check.OVERRIDE_BREAKS, Catalogue.FOOT_STITCHES.key(), List.of("M"), "{0} 'x'", "'{1}'"))
+        assertTrue(Sentences.of(new Query(Check.OVERRIDE_BREAKS, Catalogue.FOOT_STITCHES.key(), List.of("M"), "{0} 'x'",
+                "'{1}'"))
                 .contains("'{1}'; the parts need {0} 'x'"));
     }
 }

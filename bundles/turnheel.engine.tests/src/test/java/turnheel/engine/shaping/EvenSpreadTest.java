@@ -33,7 +33,8 @@ class EvenSpreadTest {
     }
 
     @Repeatable
-    void gapsDifferByOneStitchAtMost(@ForAll @IntRange(min = 4, max = 150) int from, @ForAll @IntRange(min = 4, max = 300) int to) {
+    void gapsDifferByOneStitchAtMost(@ForAll @IntRange(min = 4, max = 150) int from,
+            @ForAll @IntRange(min = 4, max = 300) int to) {
         if (from == to || to > 2 * from || to < (from + 1) / 2) {
             return;
         }

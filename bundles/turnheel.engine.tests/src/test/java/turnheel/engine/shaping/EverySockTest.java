@@ -61,7 +61,8 @@ class EverySockTest {
                 assertTrue(!sound || !part.rounds().isEmpty() || mayBeEmpty(part.part(), size),
                         () -> "no rounds and no query: " + part.part() + " of " + size.size());
                 if (sound && !part.rounds().isEmpty()) {
-                    assertDoesNotThrow(() -> KnittedSock.knitAlone(graded, size, part), () -> part.part() + " of " + size.size());
+                    assertDoesNotThrow(() -> KnittedSock.knitAlone(graded, size, part),
+                            () -> part.part() + " of " + size.size());
                 }
             }
         }
@@ -78,7 +79,8 @@ class EverySockTest {
     }
 
     private static boolean hasError(List<Query> queries, GradedSize size) {
-        return queries.stream().anyMatch(query -> query.severity() == Severity.ERROR && query.sizes().contains(size.label()));
+        return queries.stream()
+                .anyMatch(query -> query.severity() == Severity.ERROR && query.sizes().contains(size.label()));
     }
 
     @Provide

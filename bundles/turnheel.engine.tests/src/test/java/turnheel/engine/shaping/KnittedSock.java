@@ -14,8 +14,8 @@ import turnheel.engine.grading.GradedSize;
 import turnheel.engine.hands.Hands;
 
 /**
- * One size, knitted from the first loop to the last by hands that know only the steps. After every round the needle must
- * hold what the round and the graded counts say.
+ * One size, knitted from the first loop to the last by hands that know only the steps. After every round the needle
+ * must hold what the round and the graded counts say.
  */
 final class KnittedSock {
 

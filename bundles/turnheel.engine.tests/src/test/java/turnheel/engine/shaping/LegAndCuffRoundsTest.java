@@ -19,7 +19,8 @@ class LegAndCuffRoundsTest {
 
     @Test
     void toeUpChangesOverBeforeTheLegAndBeforeTheRib() {
-        assertEquals(List.of("k to end: 64", "k to end: 64", "k to end: 64", "k to end: 64"), inWords(TOE_UP, Part.FOOT));
+        assertEquals(List.of("k to end: 64", "k to end: 64", "k to end: 64", "k to end: 64"),
+                inWords(TOE_UP, Part.FOOT));
         assertEquals(List.of("k16, m1l, k32, m1l, k16: 66", "k to end: 66", "k to end: 66"), inWords(TOE_UP, Part.LEG));
         assertEquals(List.of("k16, m1l, k33, m1l, k17: 68", "*k3, p1; rep from * to end: 68",
                 "*k3, p1; rep from * to end: 68", "bind off 68 sts: 0"), inWords(TOE_UP, Part.CUFF));
@@ -30,7 +31,8 @@ class LegAndCuffRoundsTest {
         Draft cuffDown = TOE_UP.with(Direction.CUFF_DOWN);
         assertEquals(List.of("cast on 68 sts: 68", "*k3, p1; rep from * to end: 68", "*k3, p1; rep from * to end: 68",
                 "k15, k2tog, k32, k2tog, k17: 66"), inWords(cuffDown, Part.CUFF));
-        assertEquals(List.of("k to end: 66", "k to end: 66", "k14, k2tog, k31, k2tog, k17: 64"), inWords(cuffDown, Part.LEG));
+        assertEquals(List.of("k to end: 66", "k to end: 66", "k14, k2tog, k31, k2tog, k17: 64"),
+                inWords(cuffDown, Part.LEG));
     }
 
     @Test

@@ -52,7 +52,8 @@ class ShapingLinesTest {
             List<List<Origin>> sides = cut(needle, 2);
             assertEquals(sides.getFirst(), sides.getLast());
             assertEquals(2, changes(sides.getFirst()), sides.getFirst()::toString);
-            assertEquals(sides.getFirst(), sides.getFirst().reversed().stream().map(ShapingLinesTest::mirrored).toList());
+            assertEquals(sides.getFirst(),
+                    sides.getFirst().reversed().stream().map(ShapingLinesTest::mirrored).toList());
             assertTrue(sides.getFirst().getFirst() == Origin.ONE_FROM_ONE, "no edge stitch");
         }
     }
@@ -66,7 +67,8 @@ class ShapingLinesTest {
         List<Integer> backwards = new ArrayList<>(counts(cuffDown, cuffDown.sizes().getFirst()));
         backwards.addFirst((int) cuffDown.sizes().getFirst().value(Catalogue.FOOT_STITCHES));
         backwards.remove(Integer.valueOf(0));
-        assertEquals(List.copyOf(counts(toeUp, toeUp.sizes().getFirst())), List.copyOf(new LinkedHashSet<>(backwards)).reversed());
+        assertEquals(List.copyOf(counts(toeUp, toeUp.sizes().getFirst())),
+                List.copyOf(new LinkedHashSet<>(backwards)).reversed());
     }
 
     @Provide
@@ -81,7 +83,8 @@ class ShapingLinesTest {
     }
 
     private static List<Round> toe(Graded graded, GradedSize size) {
-        return Rounds.of(graded, size).stream().filter(part -> part.part() == Part.TOE).findFirst().orElseThrow().rounds();
+        return Rounds.of(graded, size).stream().filter(part -> part.part() == Part.TOE)
+                .findFirst().orElseThrow().rounds();
     }
 
     private static Set<Integer> counts(Graded graded, GradedSize size) {

@@ -34,7 +34,9 @@ class ShortRowHeelRowsTest {
         return IntStream.rangeClosed(4, 60);
     }
 
-    /** What lies on the needle after every row says where each turn must be: one loop further in, then one further out. */
+    /**
+     * What lies on the needle after every row says where each turn must be: one loop further in, then one further out.
+     */
     @ParameterizedTest(name = "{0} stitches")
     @MethodSource("everyHeelUpTo60")
     void turnsWhereTheWrapsSay(int stitches) {
@@ -62,7 +64,9 @@ class ShortRowHeelRowsTest {
         return wraps;
     }
 
-    /** Each row works the innermost wrapped stitch with its wraps and puts a second wrap on the next, if there is one. */
+    /**
+     * Each row works the innermost wrapped stitch with its wraps and puts a second wrap on the next, if there is one.
+     */
     private static List<Integer> wrapsOnTheWayBack(int stitches, int eachSide, int row) {
         int doneAtTheEnd = (row + 1) / 2;
         int doneAtTheBeginning = row / 2;

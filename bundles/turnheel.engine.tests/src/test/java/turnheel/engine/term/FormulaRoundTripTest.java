@@ -62,12 +62,16 @@ class FormulaRoundTripTest {
         Arbitrary<Term> step = Arbitraries.integers().between(1, 12).map(Terms::number);
         Arbitrary<Condition> conditions = Combinators.combine(whole, Arbitraries.of(Comparison.class), whole)
                 .as(Condition::new);
-        return Arbitraries.oneOf(leaves, Combinators.combine(inner, inner).as(Terms::plus),
-                Combinators.combine(inner, inner).as(Terms::minus), Combinators.combine(inner, leaves).as(Terms::times),
-                Combinators.combine(leaves, inner).as(Terms::times), Combinators.combine(inner, divisors).as(Terms::dividedBy),
+        return Arbitraries.oneOf(leaves,
+                Combinators.combine(inner, inner).as(Terms::plus),
+                Combinators.combine(inner, inner).as(Terms::minus),
+                Combinators.combine(inner, leaves).as(Terms::times),
+                Combinators.combine(leaves, inner).as(Terms::times),
+                Combinators.combine(inner, divisors).as(Terms::dividedBy),
                 Combinators.combine(inner, inner).as((one, other) -> least(one, other, number(5))),
                 Combinators.combine(inner, inner).as((one, other) -> greatest(one, other)),
-                inner.map(Terms::floor), Combinators.combine(inner, whole, step).as(Terms::nearest),
+                inner.map(Terms::floor),
+                Combinators.combine(inner, whole, step).as(Terms::nearest),
                 Combinators.combine(whole, step).as(Terms::remainder),
                 Combinators.combine(conditions, inner, inner).as(Terms::choose));
     }
@@ -78,7 +82,9 @@ class FormulaRoundTripTest {
             return leaves;
         }
         Arbitrary<Term> inner = Arbitraries.lazy(() -> positive(depth - 1));
-        return Arbitraries.oneOf(leaves, Combinators.combine(inner, inner).as(Terms::plus),
-                Combinators.combine(inner, inner).as(Terms::times), Combinators.combine(inner, inner).as(Terms::dividedBy));
+        return Arbitraries.oneOf(leaves,
+                Combinators.combine(inner, inner).as(Terms::plus),
+                Combinators.combine(inner, inner).as(Terms::times),
+                Combinators.combine(inner, inner).as(Terms::dividedBy));
     }
 }

@@ -15,6 +15,7 @@ import static turnheel.engine.term.Terms.plus;
 import static turnheel.engine.term.Terms.remainder;
 import static turnheel.engine.term.Terms.times;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 
@@ -64,7 +65,7 @@ class NotationTest {
     }
 
     private static String name(Key key) {
-        return key.name().substring("foot.".length()).toUpperCase(java.util.Locale.ROOT);
+        return key.name().substring("foot.".length()).toUpperCase(Locale.ROOT);
     }
 
     @ParameterizedTest(name = "{0}")

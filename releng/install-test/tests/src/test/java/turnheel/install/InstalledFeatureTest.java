@@ -58,8 +58,8 @@ class InstalledFeatureTest {
         }
         assertEquals(0, exit, () -> "exit code; the output is in " + OUTPUT.resolve("workbench.txt"));
         assertEquals("", errorsIn(workspace));
-        int written = Picture.of(picture).fieldsWithWriting(3, 8, 480, 200);
-        assertTrue(written >= 12, () -> written + " of 24 fields hold writing; look at " + picture);
+        int written = Picture.of(picture).fieldsWithWriting(4, 8, 800, 240);
+        assertTrue(written >= 20, () -> written + " of 32 fields hold writing; look at " + picture);
     }
 
     private static Path anExample() throws IOException {
