@@ -19,7 +19,7 @@ final class CuffText {
     }
 
     static String of(CuffElement cuff) {
-        return cuff instanceof RibCuffElement rib ? "rib-%dx%d".formatted(rib.getKnit(), rib.getPurl())
+        return cuff instanceof RibCuffElement rib ? "rib-" + rib.getKnit() + "x" + rib.getPurl()
                 : PartKind.word(PatternPackage.Literals.PATTERN__CUFF, cuff.eClass());
     }
 

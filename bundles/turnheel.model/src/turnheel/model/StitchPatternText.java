@@ -35,8 +35,9 @@ public final class StitchPatternText {
             case WHOLE_REPEATS -> "";
             case CENTRED_PANEL -> " panel " + element.getFewestFiller();
         };
-        return "%s: %d+%dx%d%s".formatted(Literals.text(element.getZone()), element.getRepeat(), element.getEdge(),
-                element.getRows(), panel);
+        // joined, not formatted: a file has the same digits in every country
+        return Literals.text(element.getZone()) + ": " + element.getRepeat() + "+" + element.getEdge() + "x"
+                + element.getRows() + panel;
     }
 
     /**

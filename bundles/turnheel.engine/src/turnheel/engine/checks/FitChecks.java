@@ -37,8 +37,10 @@ final class FitChecks {
     List<Query> check() {
         size.cell(EASE_REACHED).ifPresent(cell -> ease(Findings.oneDecimal(cell.value())));
         size.cell(STRETCH).ifPresent(cell -> {
-            stretch(Math.min(size.value(FOOT_STITCHES), size.value(LEG_STITCHES)), PLAIN_STRETCH);
-            stretch(size.value(CUFF_STITCHES), RIB_STRETCH);
+            boolean plainTooFar = stretch(Math.min(size.value(FOOT_STITCHES), size.value(LEG_STITCHES)), PLAIN_STRETCH);
+            if (!plainTooFar) {
+                stretch(size.value(CUFF_STITCHES), RIB_STRETCH);
+            }
         });
         return findings.queries();
     }
@@ -52,10 +54,12 @@ final class FitChecks {
         }
     }
 
-    private void stretch(double stitches, double limit) {
+    /** Whether the sock is forced over the heel at a place of so many stitches; one such place is said, not every one. */
+    private boolean stretch(double stitches, double limit) {
         double needed = size.value(HEEL_CIRCUMFERENCE) * size.value(GAUGE_STITCHES) / (100 * stitches);
         if (needed > limit) {
             findings.add(Check.STRETCH, STRETCH, Notation.number(limit), Math.rint(needed * 100) / 100);
         }
+        return needed > limit;
     }
 }
