@@ -76,11 +76,18 @@ final class Needle {
         return steps.stream().mapToInt(step -> step.takes() - step.leaves()).filter(fewer -> fewer > 0).sum();
     }
 
-    /** The steps that are worked at least once: a section can be too short for the plain stitches of its rule. */
+    /**
+     * The steps that are worked at least once: a section can be just too short for the plain stitches of its rule.
+     *
+     * @throws Whole.NotKnittable when it is shorter still
+     */
     static List<Step> steps(Worked... worked) {
         List<Step> steps = new ArrayList<>();
         for (Worked work : worked) {
-            if (work.count() != 0) {
+            if (work.count() < 0) {
+                throw new Whole.NotKnittable();
+            }
+            if (work.count() > 0) {
                 steps.add(new Step.Work(work.stitch(), work.count()));
             }
         }
