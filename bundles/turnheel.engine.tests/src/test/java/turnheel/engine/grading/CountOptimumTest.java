@@ -34,7 +34,7 @@ class CountOptimumTest {
             assertInstanceOf(CountAnswer.Unsolvable.class, answer);
         } else {
             Comparator<List<Integer>> byCost = (one, other) ->
-                EveryVector.compare(cost(sizes, one), cost(sizes, other));
+                EveryVector.compare(EveryVector.cost(sizes, one), EveryVector.cost(sizes, other));
             assertEquals(new CountAnswer.Counts(best.stream()
                     .min(byCost.thenComparing(CountOptimumTest::compare)).orElseThrow()), answer);
         }
