@@ -17,7 +17,9 @@ import turnheel.engine.yarn.Categories;
 /** Whether the yarn suits the gauge and is enough. */
 final class YarnChecks {
 
-    /** Socks are worked firmer than the stockinette of the standard table: <em>common practice</em>, a fifth at most. */
+    /**
+     * Socks are worked firmer than the stockinette of the standard table: <em>common practice</em>, a fifth at most.
+     */
     private static final double FIRMER = 1.2;
     /** Share of the last ball that must be left over. */
     private static final double LEFT_PERCENT = 5;
@@ -57,7 +59,8 @@ final class YarnChecks {
         double leftPercent = 100 * (balls - size.value(YARN_METRES) / yarn.metresPerBall());
         boolean statedMore = materials.balls().isPresent() && balls < materials.balls().getAsInt();
         if (leftPercent < LEFT_PERCENT && !statedMore) {
-            findings.add(Check.YARN_END, YARN_BALLS, Notation.number(LEFT_PERCENT), Findings.oneDecimal(Math.max(0, leftPercent)));
+            findings.add(Check.YARN_END, YARN_BALLS, Notation.number(LEFT_PERCENT),
+                    Findings.oneDecimal(Math.max(0, leftPercent)));
         }
     }
 }

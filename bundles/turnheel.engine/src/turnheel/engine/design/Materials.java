@@ -32,7 +32,8 @@ public record Materials(Optional<Yarn> yarn, OptionalInt balls, Optional<Swatch>
             throw new IllegalArgumentException("a pair takes at least 1 ball, not %d".formatted(balls.getAsInt()));
         }
         if (!(margin.percent() >= 0 && margin.percent() <= 100)) {
-            throw new IllegalArgumentException("the yarn's margin must lie between 0 and 100 %%, not %s".formatted(margin));
+            throw new IllegalArgumentException("the yarn's margin must lie between 0 and 100 %%, not %s"
+                    .formatted(margin));
         }
     }
 

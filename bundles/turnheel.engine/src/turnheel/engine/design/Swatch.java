@@ -12,8 +12,8 @@ public record Swatch(int stitches, int rounds, double grams) {
 
     public Swatch {
         if (stitches < 1 || rounds < 1) {
-            throw new IllegalArgumentException("a swatch has at least 1 stitch and 1 round, not %d and %d".formatted(stitches,
-                    rounds));
+            throw new IllegalArgumentException("a swatch has at least 1 stitch and 1 round, not %d and %d"
+                    .formatted(stitches, rounds));
         }
         if (!(grams > 0 && grams <= Materials.MOST)) {
             throw new IllegalArgumentException("a swatch must weigh above 0 and at most %s g, not %s".formatted(

@@ -19,15 +19,15 @@ public record Yarn(String name, double metresPerBall, double gramsPerBall, Optio
         requireOfABall("metres", metresPerBall);
         requireOfABall("grams", gramsPerBall);
         if (category.isPresent() && (category.getAsInt() < 0 || category.getAsInt() > THICKEST_CATEGORY)) {
-            throw new IllegalArgumentException("a yarn's category is a number from 0 to %d, not %d".formatted(THICKEST_CATEGORY,
-                    category.getAsInt()));
+            throw new IllegalArgumentException("a yarn's category is a number from 0 to %d, not %d"
+                    .formatted(THICKEST_CATEGORY, category.getAsInt()));
         }
     }
 
     private static void requireOfABall(String what, double amount) {
         if (!(amount > 0 && amount <= Materials.MOST)) {
-            throw new IllegalArgumentException("the %s of a ball must lie above 0 and be at most %s, not %s".formatted(what,
-                    QuantityText.number(Materials.MOST), amount));
+            throw new IllegalArgumentException("the %s of a ball must lie above 0 and be at most %s, not %s"
+                    .formatted(what, QuantityText.number(Materials.MOST), amount));
         }
     }
 

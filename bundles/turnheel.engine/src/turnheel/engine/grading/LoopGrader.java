@@ -10,8 +10,8 @@ import turnheel.engine.query.Check;
 import turnheel.engine.query.Query;
 
 /**
- * Grades on where {@link Grader} must stop: rounds are made from its numbers, and these rows from what was counted in the
- * rounds.
+ * Grades on where {@link Grader} must stop: rounds are made from its numbers, and these rows from what was counted in
+ * the rounds.
  */
 public final class LoopGrader {
 
@@ -21,7 +21,8 @@ public final class LoopGrader {
     /**
      * The same pattern with the rows of its yarn.
      *
-     * @param counted what was counted in the rounds of a size; empty when they do not work out, and then so are the rows
+     * @param counted what was counted in the rounds of a size; empty when they do not work out, and then so are the
+     *     rows
      */
     public static Graded grade(Graded graded, Function<GradedSize, Map<Parameter, Reason.Counted>> counted) {
         RuleBook rules = graded.rules().withYarn(graded.design());

@@ -32,11 +32,11 @@ import turnheel.engine.term.Term;
 final class YarnRules {
 
     /**
-     * Stitch density times squared loop length of plain knitting in wool, wet relaxed: averages of Munden, J. Textile Inst.
-     * 50 (1959), as quoted in the reference table of knit geometry. Wet relaxed, because the gauge of a sock is measured on
-     * fabric that was washed and dried without stretching; 19.0 (dry) would be fabric straight from the needles, 23.1 (fully
-     * relaxed) fabric that was tumbled. Worked: 9 stitches and 11.7 rounds an inch give 11.5 mm, and 18 stitches of a sock
-     * swatch were measured to take 11.3 mm each.
+     * Stitch density times squared loop length of plain knitting in wool, wet relaxed: averages of Munden, J. Textile
+     * Inst. 50 (1959), as quoted in the reference table of knit geometry. Wet relaxed, because the gauge of a sock is
+     * measured on fabric that was washed and dried without stretching; 19.0 (dry) would be fabric straight from the
+     * needles, 23.1 (fully relaxed) fabric that was tumbled. Worked: 9 stitches and 11.7 rounds an inch give 11.5 mm,
+     * and 18 stitches of a sock swatch were measured to take 11.3 mm each.
      */
     private static final double WET_RELAXED_PLAIN = 21.6;
 
@@ -84,7 +84,8 @@ final class YarnRules {
 
     /** The pair is two like socks, be the second a mirror of the first. */
     private static Term ofPair(Term sock, Materials materials) {
-        return times(times(number(2), sock), plus(number(1), dividedBy(number(materials.margin().percent()), number(100))));
+        Term margin = dividedBy(number(materials.margin().percent()), number(100));
+        return times(times(number(2), sock), plus(number(1), margin));
     }
 
     /** Beginning and end of the sock; a heel that is worked last begins and ends once more. */

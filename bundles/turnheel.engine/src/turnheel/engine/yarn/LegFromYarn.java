@@ -23,19 +23,20 @@ public final class LegFromYarn {
     }
 
     /**
-     * Rounds of the leg that {@code gramsLeft} are enough for when its first one is about to be worked, and the parts after
-     * the leg still have to be. A leg higher than planned goes on plain on its last count. Nothing is added for safety.
+     * Rounds of the leg that {@code gramsLeft} are enough for when its first one is about to be worked, and the parts
+     * after the leg still have to be. A leg higher than planned goes on plain on its last count. Nothing is added for
+     * safety.
      *
      * @param graded with its yarn rows
      * @param gramsLeft for this sock, 0 to 10 000
-     * @return empty when the pattern has no yarn weight, or the size's rounds do not work out; 0 when the yarn does not even
-     *     reach for the parts after the leg
+     * @return empty when the pattern has no yarn weight, or the size's rounds do not work out; 0 when the yarn does not
+     *     even reach for the parts after the leg
      * @throws IllegalArgumentException when the weight is out of range or there is no such size
      */
     public static OptionalInt rounds(Graded graded, String sizeLabel, double gramsLeft) {
         if (!(gramsLeft >= 0 && gramsLeft <= MOST_GRAMS)) {
-            throw new IllegalArgumentException("the grams left must lie between 0 and %.0f, not %s".formatted(MOST_GRAMS,
-                    gramsLeft));
+            throw new IllegalArgumentException("the grams left must lie between 0 and %.0f, not %s"
+                    .formatted(MOST_GRAMS, gramsLeft));
         }
         GradedSize size = graded.size(sizeLabel);
         Optional<Cell> tex = size.cell(Catalogue.YARN_TEX);

@@ -89,7 +89,8 @@ record Loops(Map<Stitch, Long> times, List<Key> keys) {
 
     private static Reason.Counted weighed(Map<Stitch, Long> times, ToDoubleFunction<Stitch> each, List<Key> keys) {
         Map<Stitch, Reason.Counted.Share> shares = new LinkedHashMap<>();
-        times.forEach((stitch, count) -> shares.put(stitch, new Reason.Counted.Share(count, each.applyAsDouble(stitch))));
+        times.forEach((stitch, count) ->
+                shares.put(stitch, new Reason.Counted.Share(count, each.applyAsDouble(stitch))));
         return new Reason.Counted(shares, keys);
     }
 

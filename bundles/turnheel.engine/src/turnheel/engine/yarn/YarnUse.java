@@ -20,19 +20,20 @@ record YarnUse(double plainLoops, Source source) {
     }
 
     /**
-     * Yarn across the width of one stitch: 1 / Kw, with Kw = 4.1 of wet relaxed plain knitting (Munden 1959, reference table
-     * of knit geometry), since stitches are loop length / Kw wide.
+     * Yarn across the width of one stitch: 1 / Kw, with Kw = 4.1 of wet relaxed plain knitting (Munden 1959, reference
+     * table of knit geometry), since stitches are loop length / Kw wide.
      */
     static final double STITCH_WIDTH = 1 / 4.1;
 
     /** The figure of a stitch. */
     static YarnUse of(Stitch stitch) {
         return switch (stitch) {
-            case KNIT, PURL, KNIT_THROUGH_BACK, MAKE_ONE_LEFT, MAKE_ONE_RIGHT, LIFTED_LEFT, LIFTED_RIGHT, PICK_UP_AND_KNIT,
-                    FREED_LOOP, KNIT_WITH_EDGE, KNIT_WITH_WRAPS, PURL_WITH_WRAPS, KNIT_TWIN, PURL_TWIN, KNIT_DOUBLE,
+            case KNIT, PURL, KNIT_THROUGH_BACK, MAKE_ONE_LEFT, MAKE_ONE_RIGHT, LIFTED_LEFT, LIFTED_RIGHT,
+                    PICK_UP_AND_KNIT, FREED_LOOP, KNIT_WITH_EDGE, KNIT_WITH_WRAPS, PURL_WITH_WRAPS, KNIT_TWIN, PURL_TWIN, KNIT_DOUBLE,
                     PURL_DOUBLE -> counted(1);
             // one loop is drawn through several
-            case KNIT_TWO_TOGETHER, SLIP_SLIP_KNIT, PURL_TWO_TOGETHER, KNIT_THREE_TOGETHER, PURL_THREE_TOGETHER -> counted(1);
+            case KNIT_TWO_TOGETHER, SLIP_SLIP_KNIT, PURL_TWO_TOGETHER, KNIT_THREE_TOGETHER, PURL_THREE_TOGETHER ->
+                counted(1);
             case FRONT_AND_BACK -> counted(2);
             // the needle's way of a knit loop, sewn
             case GRAFT -> counted(1);

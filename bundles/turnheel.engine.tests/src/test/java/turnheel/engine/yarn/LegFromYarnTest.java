@@ -16,13 +16,13 @@ import turnheel.engine.design.Materials;
 import turnheel.engine.design.Swatch;
 import turnheel.engine.design.Yarn;
 import turnheel.engine.fixture.Designs;
-import turnheel.engine.fixture.Draft;
 import turnheel.engine.grading.Graded;
 
 class LegFromYarnTest {
 
     /** 1 m a gram, and by the swatch 10 mm a loop: a gram is 100 loops. */
-    private static final Materials HUNDRED_LOOPS_A_GRAM = Materials.of(Yarn.of("", 100, 100)).with(new Swatch(100, 10, 10));
+    private static final Materials HUNDRED_LOOPS_A_GRAM = Materials.of(Yarn.of("", 100, 100))
+            .with(new Swatch(100, 10, 10));
 
     /** Toe-up 64 stitches: the cuff takes 17 × 64 loops and 64 × 1.25 to bind off, its end 15 loops: 1183. */
     @ParameterizedTest(name = "{0} g: {1} rounds")
@@ -62,9 +62,10 @@ class LegFromYarnTest {
 
     @Test
     void isUnknownWithoutTheWeightOfTheYarnOrWithoutRounds() {
-        assertEquals(OptionalInt.empty(), LegFromYarn.rounds(Socks.graded(Designs.toeUp64(), Materials.UNDECIDED), Designs.M, 40));
-        Draft broken = Designs.toeUp64().with("toe.castOn = 10");
-        assertEquals(OptionalInt.empty(), LegFromYarn.rounds(Socks.graded(broken, HUNDRED_LOOPS_A_GRAM), Designs.M, 40));
+        Graded unknown = Socks.graded(Designs.toeUp64(), Materials.UNDECIDED);
+        assertEquals(OptionalInt.empty(), LegFromYarn.rounds(unknown, Designs.M, 40));
+        Graded broken = Socks.graded(Designs.toeUp64().with("toe.castOn = 10"), HUNDRED_LOOPS_A_GRAM);
+        assertEquals(OptionalInt.empty(), LegFromYarn.rounds(broken, Designs.M, 40));
     }
 
     @ParameterizedTest
@@ -72,7 +73,8 @@ class LegFromYarnTest {
     void refusesAWeightThatNoScaleShows(double grams) {
         Graded graded = toeUp();
         var refused = assertThrows(IllegalArgumentException.class, () -> LegFromYarn.rounds(graded, Designs.M, grams));
-        assertTrue(refused.getMessage().startsWith("the grams left must lie between 0 and 10000, not "), refused::getMessage);
+        assertTrue(refused.getMessage().startsWith("the grams left must lie between 0 and 10000, not "),
+                refused::getMessage);
     }
 
     @Test

@@ -16,8 +16,8 @@ import turnheel.engine.fixture.Draft;
 class PublishedYarnTest {
 
     /**
-     * Yarn in a loop against hand-knit observations. Where only stitches were told, the rounds are those of wet relaxed plain
-     * knitting, 1.3 to a stitch (Munden).
+     * Yarn in a loop against hand-knit observations. Where only stitches were told, the rounds are those of wet relaxed
+     * plain knitting, 1.3 to a stitch (Munden).
      */
     @ParameterizedTest(name = "{0} sts and {1} rounds: {2} mm within {3} %")
     @CsvSource(textBlock = """
@@ -25,7 +25,8 @@ class PublishedYarnTest {
             9/1 in,    11.7/1 in,  11.29, 3
             # U3, rule of thumb for any yarn, with a margin in it: 6 in over the rounds per inch; 6 / 7 × 25.4
             5/1 in,    7/1 in,     21.77, 10
-            # U2, rule of thumb, 4.712 × the needle: 2.5 mm; trade's sock table on that needle: 30 stitches, 42 to 47 rounds
+            # U2, rule of thumb, 4.712 × the needle: 2.5 mm
+            # trade's sock table on that needle: 30 stitches, 42 to 47 rounds
             30/10 cm,  44.5/10 cm, 11.78, 10
             """)
     void aLoopIsAsLongAsObserved(String stitches, String rounds, double observedMm, double percent) {
@@ -58,7 +59,8 @@ class PublishedYarnTest {
             399.6, 100, 250.3
             """)
     void aLabelIsAYarnCount(double metres, double grams, double tex) {
-        assertEquals(tex, Socks.number(Designs.toeUp64(), Materials.of(Yarn.of("", metres, grams)), Catalogue.YARN_TEX), 0.05);
+        assertEquals(tex, Socks.number(Designs.toeUp64(), Materials.of(Yarn.of("", metres, grams)),
+                Catalogue.YARN_TEX), 0.05);
     }
 
     /** A pair of unknown gauge and height was counted at 42 976 stitches (Y13): the same order of magnitude. */
@@ -67,14 +69,14 @@ class PublishedYarnTest {
         double pair = 2 * Socks.number(Designs.toeUp64(), Materials.UNDECIDED, Catalogue.YARN_LOOPS);
         assertTrue(pair > 42_976 / 2.5 && pair < 42_976 * 2.5, () -> pair + " loops");
         // at a fine gauge and to the middle of the calf it is that many
-        double fine = 2 * Socks.number(Designs.toeUp64().withGauge("40/10 cm", "56/10 cm").with("body.legHeight = 380 mm"),
-                Materials.UNDECIDED, Catalogue.YARN_LOOPS);
+        Draft high = Designs.toeUp64().withGauge("40/10 cm", "56/10 cm").with("body.legHeight = 380 mm");
+        double fine = 2 * Socks.number(high, Materials.UNDECIDED, Catalogue.YARN_LOOPS);
         assertEquals(42_976, fine, 42_976 * 0.25);
     }
 
     /**
-     * Grams of a pair against the balls of 50 g that the trade's table sells for it (Y10, yarn of 200 to 210 m per 50 g),
-     * with foot lengths of 200 to 270 mm for its European sizes; the table covers legs of any usual height.
+     * Grams of a pair against the balls of 50 g that the trade's table sells for it (Y10, yarn of 200 to 210 m per 50
+     * g), with foot lengths of 200 to 270 mm for its European sizes; the table covers legs of any usual height.
      */
     @ParameterizedTest(name = "{0} × {1} mm: {2} to {3} g")
     @CsvSource(textBlock = """
@@ -88,14 +90,16 @@ class PublishedYarnTest {
             280, 255, 75, 150
             """)
     void aPairNeedsWhatTheTradeSells(int length, int girth, double least, double most) {
-        Draft draft = Designs.withoutSizes().withSize(Designs.M,
-                "body.footLength = %d mm; body.footCircumference = %d mm".formatted(length, girth)).withGauge("30/10 cm",
-                        "42/10 cm");
+        String foot = "body.footLength = %d mm; body.footCircumference = %d mm".formatted(length, girth);
+        Draft draft = Designs.withoutSizes().withSize(Designs.M, foot).withGauge("30/10 cm", "42/10 cm");
         double grams = Socks.number(draft, Materials.of(Socks.SOCK_YARN), Catalogue.YARN_GRAMS);
         assertTrue(grams >= least && grams <= most, () -> grams + " g");
     }
 
-    /** A weighed pair took 312 m (Y09), patterns state 350 and 375 yd for adults, margin included (Y12): half to all of it. */
+    /**
+     * A weighed pair took 312 m (Y09), patterns state 350 and 375 yd for adults, margin included (Y12): half to all of
+     * it.
+     */
     @Test
     void anAdultPairTakesHundredsOfMetres() {
         double metres = Socks.number(Designs.toeUp64(), Materials.UNDECIDED, Catalogue.YARN_METRES);

@@ -46,7 +46,8 @@ final class Socks {
     static final List<Toe> TOES = List.of(new RoundToe(4, Increase.YARN_OVER), new WedgeToe(Increase.MAKE_ONE),
             new StarToe(Increase.LIFTED), new ShortRowToe(TurnMethod.TWIN), new AsymmetricToe(Increase.FRONT_AND_BACK));
     static final List<Heel> HEELS = List.of(new ShortRowHeel(TurnMethod.GERMAN),
-            new FlapHeel(HeelTurn.ROUND, new FlapLength.FromBody()), new FlapHeel(HeelTurn.SQUARE, new FlapLength.FromBody()),
+            new FlapHeel(HeelTurn.ROUND, new FlapLength.FromBody()),
+            new FlapHeel(HeelTurn.SQUARE, new FlapLength.FromBody()),
             new AfterthoughtHeel(AfterthoughtHeel.Cap.WEDGE), new AfterthoughtHeel(AfterthoughtHeel.Cap.ROUND));
     static final List<Leg> LEGS = List.of(new StraightLeg(SockLength.CREW, LegCount.AS_FOOT),
             new CalfLeg(SockLength.KNEE, LegCount.AS_FOOT));
@@ -72,7 +73,8 @@ final class Socks {
         List<Design> all = new ArrayList<>();
         for (Direction direction : Direction.values()) {
             Design base = Designs.toeUp64().with(direction)
-                    .with("body.heelCircumference = 310 mm; body.ankleCircumference = 210 mm; body.calfCircumference = 330 mm")
+                    .with("body.heelCircumference = 310 mm; body.ankleCircumference = 210 mm")
+                    .with("body.calfCircumference = 330 mm")
                     .design().withMaterials(Materials.of(SOCK_YARN));
             TOES.forEach(toe -> all.add(of(base, toe, base.heel(), base.leg(), base.cuff())));
             HEELS.forEach(heel -> all.add(of(base, base.toe(), heel, base.leg(), base.cuff())));

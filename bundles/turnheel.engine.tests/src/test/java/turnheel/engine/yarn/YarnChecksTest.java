@@ -25,7 +25,8 @@ import turnheel.engine.query.Query;
 class YarnChecksTest {
 
     /** The pair without margin. */
-    private static final double METRES = 2 * Socks.number(Designs.toeUp64(), Materials.UNDECIDED, Catalogue.YARN_SOCK_METRES);
+    private static final double METRES = 2 * Socks.number(Designs.toeUp64(), Materials.UNDECIDED,
+            Catalogue.YARN_SOCK_METRES);
 
     @Test
     void asksWhereAPairTakesMoreBallsThanAreStated() {
@@ -61,7 +62,8 @@ class YarnChecksTest {
             38/10 cm,   38
             """)
     void asksWhereTheGaugeIsNotThatOfTheYarn(String gauge, String found) {
-        assertEquals(List.of(new Query(Check.YARN_GAUGE, Catalogue.GAUGE_STITCHES.key(), List.of(Designs.M), "26.6–37.8", found)),
+        assertEquals(List.of(new Query(Check.YARN_GAUGE, Catalogue.GAUGE_STITCHES.key(), List.of(Designs.M),
+                "26.6–37.8", found)),
                 asked(Designs.toeUp64().withGauge(gauge, "44/10 cm"), ofCategory(1)));
     }
 
@@ -73,7 +75,8 @@ class YarnChecksTest {
 
     @Test
     void doesNotAskAboutAYarnOfUnknownCategory() {
-        assertEquals(List.of(), asked(Designs.toeUp64().withGauge("20/10 cm", "28/10 cm"), Materials.of(Yarn.of("", 210, 50))));
+        assertEquals(List.of(), asked(Designs.toeUp64().withGauge("20/10 cm", "28/10 cm"),
+                Materials.of(Yarn.of("", 210, 50))));
     }
 
     @ParameterizedTest
