@@ -29,8 +29,8 @@ record YarnUse(double plainLoops, Source source) {
     static YarnUse of(Stitch stitch) {
         return switch (stitch) {
             case KNIT, PURL, KNIT_THROUGH_BACK, MAKE_ONE_LEFT, MAKE_ONE_RIGHT, LIFTED_LEFT, LIFTED_RIGHT,
-                    PICK_UP_AND_KNIT, FREED_LOOP, KNIT_WITH_EDGE, KNIT_WITH_WRAPS, PURL_WITH_WRAPS, KNIT_TWIN, PURL_TWIN, KNIT_DOUBLE,
-                    PURL_DOUBLE -> counted(1);
+                    PICK_UP_AND_KNIT, FREED_LOOP, KNIT_WITH_EDGE, KNIT_WITH_WRAPS, PURL_WITH_WRAPS, KNIT_TWIN, PURL_TWIN,
+                    KNIT_DOUBLE, PURL_DOUBLE -> counted(1);
             // one loop is drawn through several
             case KNIT_TWO_TOGETHER, SLIP_SLIP_KNIT, PURL_TWO_TOGETHER, KNIT_THREE_TOGETHER, PURL_THREE_TOGETHER ->
                 counted(1);
