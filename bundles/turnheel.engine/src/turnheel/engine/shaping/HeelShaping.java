@@ -49,6 +49,9 @@ final class HeelShaping {
     private static void corners(Needle needle, int corner) {
         if (corner > 0) {
             int stitches = needle.stitches();
+            if (stitches < 2 * corner) {
+                throw new Whole.NotKnittable();
+            }
             needle.unnumbered(RoundKind.PICK_UP, steps(work(Stitch.PICK_UP_AND_KNIT, corner),
                     work(Stitch.KNIT, stitches), work(Stitch.PICK_UP_AND_KNIT, corner)));
             needle.unnumbered(RoundKind.DECREASE, steps(work(Stitch.SLIP_SLIP_KNIT, corner),
