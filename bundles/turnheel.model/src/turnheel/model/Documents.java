@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 
 import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Design;
+import turnheel.engine.design.Materials;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.Size;
@@ -40,6 +41,9 @@ public final class Documents {
         pattern.setLeg(PartElements.leg(design.leg()));
         pattern.setCuff(PartElements.cuff(design.cuff()));
         design.stitchPatterns().forEach(stitches -> pattern.getStitchPatterns().add(PartElements.stitchPattern(stitches)));
+        if (!design.materials().equals(Materials.UNDECIDED)) {
+            pattern.setMaterials(PartElements.materials(design.materials()));
+        }
         design.sizes().forEach(size -> pattern.getSizes().add(size(size)));
         return pattern;
     }

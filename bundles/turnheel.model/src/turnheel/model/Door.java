@@ -5,7 +5,9 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Supplier;
 
@@ -24,6 +26,7 @@ import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.Heel;
 import turnheel.engine.design.HemCuff;
 import turnheel.engine.design.Leg;
+import turnheel.engine.design.Materials;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.Role;
@@ -31,12 +34,15 @@ import turnheel.engine.design.RolledCuff;
 import turnheel.engine.design.RoundToe;
 import turnheel.engine.design.ShortRowHeel;
 import turnheel.engine.design.ShortRowToe;
+import turnheel.engine.design.Share;
 import turnheel.engine.design.Size;
 import turnheel.engine.design.StarToe;
 import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.StraightLeg;
+import turnheel.engine.design.Swatch;
 import turnheel.engine.design.Toe;
 import turnheel.engine.design.WedgeToe;
+import turnheel.engine.design.Yarn;
 import turnheel.engine.term.Key;
 import turnheel.model.DocumentProblem.Kind;
 import turnheel.model.pattern.AfterthoughtHeelElement;
@@ -48,6 +54,7 @@ import turnheel.model.pattern.FlapHeelElement;
 import turnheel.model.pattern.HeelElement;
 import turnheel.model.pattern.HemCuffElement;
 import turnheel.model.pattern.LegElement;
+import turnheel.model.pattern.MaterialsElement;
 import turnheel.model.pattern.Pattern;
 import turnheel.model.pattern.PatternPackage;
 import turnheel.model.pattern.RibCuffElement;
@@ -95,6 +102,8 @@ public final class Door {
         Optional<Cuff> cuff = accepted(pattern.getCuff(), () -> cuff(pattern.getCuff()));
         List<StitchPattern> stitchPatterns = pattern.getStitchPatterns().stream()
                 .flatMap(element -> accepted(element, () -> stitchPattern(element)).stream()).toList();
+        MaterialsElement stuff = pattern.getMaterials();
+        Optional<Materials> materials = accepted(stuff == null ? pattern : stuff, () -> materials(stuff));
         List<Size> sizes = sizes(pattern.getSizes());
         if (!problems.isEmpty()) {
             return Optional.empty();
@@ -102,7 +111,7 @@ public final class Door {
         String title = pattern.getTitle() == null ? "" : pattern.getTitle();
         return accepted(pattern, () -> new Design(title, pattern.getDirection(), pattern.getStitchGauge(),
                 pattern.getRoundGauge(), toe.orElseThrow(), heel.orElseThrow(), leg.orElseThrow(), cuff.orElseThrow(),
-                stitchPatterns, sizes));
+                stitchPatterns, materials.orElseThrow(), sizes));
     }
 
     // Generated interfaces cannot be sealed: each "default" is met by a test that sends every class of the .ecore
@@ -148,6 +157,22 @@ public final class Door {
     private static StitchPattern stitchPattern(StitchPatternElement element) {
         return new StitchPattern(element.getZone(), element.getRepeat(), element.getEdge(), element.getRows(),
                 element.getFit(), element.getFewestFiller());
+    }
+
+    private static Materials materials(MaterialsElement element) {
+        if (element == null) {
+            return Materials.UNDECIDED;
+        }
+        Optional<Yarn> yarn = Optional.ofNullable(element.getYarn()).map(label -> new Yarn(
+                Objects.requireNonNullElse(label.getName(), ""), label.getMetresPerBall(), label.getGramsPerBall(),
+                optional(label.getCategory())));
+        Optional<Swatch> swatch = Optional.ofNullable(element.getSwatch())
+                .map(piece -> new Swatch(piece.getStitches(), piece.getRounds(), piece.getGrams()));
+        return new Materials(yarn, optional(element.getBalls()), swatch, new Share(element.getMarginPercent()));
+    }
+
+    private static OptionalInt optional(Integer number) {
+        return number == null ? OptionalInt.empty() : OptionalInt.of(number);
     }
 
     private static IllegalStateException unknown(EObject element) {

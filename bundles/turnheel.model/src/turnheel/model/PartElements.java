@@ -8,6 +8,7 @@ import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.Heel;
 import turnheel.engine.design.HemCuff;
 import turnheel.engine.design.Leg;
+import turnheel.engine.design.Materials;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RolledCuff;
 import turnheel.engine.design.RoundToe;
@@ -25,6 +26,7 @@ import turnheel.model.pattern.CuffElement;
 import turnheel.model.pattern.FlapHeelElement;
 import turnheel.model.pattern.HeelElement;
 import turnheel.model.pattern.LegElement;
+import turnheel.model.pattern.MaterialsElement;
 import turnheel.model.pattern.PatternFactory;
 import turnheel.model.pattern.RibCuffElement;
 import turnheel.model.pattern.RoundToeElement;
@@ -33,8 +35,10 @@ import turnheel.model.pattern.ShortRowToeElement;
 import turnheel.model.pattern.StarToeElement;
 import turnheel.model.pattern.StitchPatternElement;
 import turnheel.model.pattern.StraightLegElement;
+import turnheel.model.pattern.SwatchElement;
 import turnheel.model.pattern.ToeElement;
 import turnheel.model.pattern.WedgeToeElement;
+import turnheel.model.pattern.YarnElement;
 
 /** From parts of a design to elements of a document: what {@link Door} does, backwards. */
 public final class PartElements {
@@ -140,6 +144,29 @@ public final class PartElements {
         element.setRows(pattern.rows());
         element.setFit(pattern.fit());
         element.setFewestFiller(pattern.fewestFiller());
+        return element;
+    }
+
+    /** A new element that describes the materials. */
+    public static MaterialsElement materials(Materials materials) {
+        MaterialsElement element = FACTORY.createMaterialsElement();
+        element.setMarginPercent(materials.margin().percent());
+        materials.balls().ifPresent(element::setBalls);
+        materials.yarn().ifPresent(yarn -> {
+            YarnElement label = FACTORY.createYarnElement();
+            label.setName(yarn.name());
+            label.setMetresPerBall(yarn.metresPerBall());
+            label.setGramsPerBall(yarn.gramsPerBall());
+            yarn.category().ifPresent(label::setCategory);
+            element.setYarn(label);
+        });
+        materials.swatch().ifPresent(swatch -> {
+            SwatchElement piece = FACTORY.createSwatchElement();
+            piece.setStitches(swatch.stitches());
+            piece.setRounds(swatch.rounds());
+            piece.setGrams(swatch.grams());
+            element.setSwatch(piece);
+        });
         return element;
     }
 }

@@ -35,6 +35,7 @@ import turnheel.engine.design.Gauge;
  *   <li>{@link turnheel.model.pattern.Pattern#getLeg <em>Leg</em>}</li>
  *   <li>{@link turnheel.model.pattern.Pattern#getCuff <em>Cuff</em>}</li>
  *   <li>{@link turnheel.model.pattern.Pattern#getStitchPatterns <em>Stitch Patterns</em>}</li>
+ *   <li>{@link turnheel.model.pattern.Pattern#getMaterials <em>Materials</em>}</li>
  *   <li>{@link turnheel.model.pattern.Pattern#getSizes <em>Sizes</em>}</li>
  * </ul>
  *
@@ -290,6 +291,27 @@ public interface Pattern extends EObject {
 	 * @generated
 	 */
 	EList<StitchPatternElement> getStitchPatterns();
+
+	/**
+	 * Returns the value of the '<em><b>Materials</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Materials</em>' containment reference.
+	 * @see #setMaterials(MaterialsElement)
+	 * @see turnheel.model.pattern.PatternPackage#getPattern_Materials()
+	 * @generated
+	 */
+	MaterialsElement getMaterials();
+
+	/**
+	 * Sets the value of the '{@link turnheel.model.pattern.Pattern#getMaterials <em>Materials</em>}' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Materials</em>' containment reference.
+	 * @see #getMaterials()
+	 * @generated
+	 */
+	void setMaterials(MaterialsElement value);
 
 	/**
 	 * Returns the value of the '<em><b>Sizes</b></em>' containment reference list.

@@ -158,6 +158,33 @@ public interface PatternFactory extends EFactory {
 	StitchPatternElement createStitchPatternElement();
 
 	/**
+	 * Returns a new object of class '<em>Materials Element</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Materials Element</em>'.
+	 * @generated
+	 */
+	MaterialsElement createMaterialsElement();
+
+	/**
+	 * Returns a new object of class '<em>Yarn Element</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Yarn Element</em>'.
+	 * @generated
+	 */
+	YarnElement createYarnElement();
+
+	/**
+	 * Returns a new object of class '<em>Swatch Element</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Swatch Element</em>'.
+	 * @generated
+	 */
+	SwatchElement createSwatchElement();
+
+	/**
 	 * Returns a new object of class '<em>Size Element</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

@@ -175,13 +175,22 @@ public interface PatternPackage extends EPackage {
 	int PATTERN__STITCH_PATTERNS = 11;
 
 	/**
+	 * The feature id for the '<em><b>Materials</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PATTERN__MATERIALS = 12;
+
+	/**
 	 * The feature id for the '<em><b>Sizes</b></em>' containment reference list.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PATTERN__SIZES = 12;
+	int PATTERN__SIZES = 13;
 
 	/**
 	 * The number of structural features of the '<em>Pattern</em>' class.
@@ -190,7 +199,7 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PATTERN_FEATURE_COUNT = 13;
+	int PATTERN_FEATURE_COUNT = 14;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.ToeElementImpl <em>Toe Element</em>}' class.
@@ -742,6 +751,162 @@ public interface PatternPackage extends EPackage {
 	int STITCH_PATTERN_ELEMENT_FEATURE_COUNT = 6;
 
 	/**
+	 * The meta object id for the '{@link turnheel.model.pattern.impl.MaterialsElementImpl <em>Materials Element</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.model.pattern.impl.MaterialsElementImpl
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getMaterialsElement()
+	 * @generated
+	 */
+	int MATERIALS_ELEMENT = 19;
+
+	/**
+	 * The feature id for the '<em><b>Balls</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIALS_ELEMENT__BALLS = 0;
+
+	/**
+	 * The feature id for the '<em><b>Margin Percent</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIALS_ELEMENT__MARGIN_PERCENT = 1;
+
+	/**
+	 * The feature id for the '<em><b>Yarn</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIALS_ELEMENT__YARN = 2;
+
+	/**
+	 * The feature id for the '<em><b>Swatch</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIALS_ELEMENT__SWATCH = 3;
+
+	/**
+	 * The number of structural features of the '<em>Materials Element</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIALS_ELEMENT_FEATURE_COUNT = 4;
+
+	/**
+	 * The meta object id for the '{@link turnheel.model.pattern.impl.YarnElementImpl <em>Yarn Element</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.model.pattern.impl.YarnElementImpl
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getYarnElement()
+	 * @generated
+	 */
+	int YARN_ELEMENT = 20;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int YARN_ELEMENT__NAME = 0;
+
+	/**
+	 * The feature id for the '<em><b>Metres Per Ball</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int YARN_ELEMENT__METRES_PER_BALL = 1;
+
+	/**
+	 * The feature id for the '<em><b>Grams Per Ball</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int YARN_ELEMENT__GRAMS_PER_BALL = 2;
+
+	/**
+	 * The feature id for the '<em><b>Category</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int YARN_ELEMENT__CATEGORY = 3;
+
+	/**
+	 * The number of structural features of the '<em>Yarn Element</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int YARN_ELEMENT_FEATURE_COUNT = 4;
+
+	/**
+	 * The meta object id for the '{@link turnheel.model.pattern.impl.SwatchElementImpl <em>Swatch Element</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.model.pattern.impl.SwatchElementImpl
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSwatchElement()
+	 * @generated
+	 */
+	int SWATCH_ELEMENT = 21;
+
+	/**
+	 * The feature id for the '<em><b>Stitches</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SWATCH_ELEMENT__STITCHES = 0;
+
+	/**
+	 * The feature id for the '<em><b>Rounds</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SWATCH_ELEMENT__ROUNDS = 1;
+
+	/**
+	 * The feature id for the '<em><b>Grams</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SWATCH_ELEMENT__GRAMS = 2;
+
+	/**
+	 * The number of structural features of the '<em>Swatch Element</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SWATCH_ELEMENT_FEATURE_COUNT = 3;
+
+	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.SizeElementImpl <em>Size Element</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -749,7 +914,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSizeElement()
 	 * @generated
 	 */
-	int SIZE_ELEMENT = 19;
+	int SIZE_ELEMENT = 22;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -804,7 +969,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getEntryElement()
 	 * @generated
 	 */
-	int ENTRY_ELEMENT = 20;
+	int ENTRY_ELEMENT = 23;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -841,7 +1006,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getInputElement()
 	 * @generated
 	 */
-	int INPUT_ELEMENT = 21;
+	int INPUT_ELEMENT = 24;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -878,7 +1043,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getOverrideElement()
 	 * @generated
 	 */
-	int OVERRIDE_ELEMENT = 22;
+	int OVERRIDE_ELEMENT = 25;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -915,7 +1080,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getDirection()
 	 * @generated
 	 */
-	int DIRECTION = 23;
+	int DIRECTION = 26;
 
 	/**
 	 * The meta object id for the '<em>Increase</em>' data type.
@@ -925,7 +1090,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getIncrease()
 	 * @generated
 	 */
-	int INCREASE = 24;
+	int INCREASE = 27;
 
 	/**
 	 * The meta object id for the '<em>Turn Method</em>' data type.
@@ -935,7 +1100,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getTurnMethod()
 	 * @generated
 	 */
-	int TURN_METHOD = 25;
+	int TURN_METHOD = 28;
 
 	/**
 	 * The meta object id for the '<em>Sock Length</em>' data type.
@@ -945,7 +1110,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSockLength()
 	 * @generated
 	 */
-	int SOCK_LENGTH = 26;
+	int SOCK_LENGTH = 29;
 
 	/**
 	 * The meta object id for the '<em>Heel Turn</em>' data type.
@@ -955,7 +1120,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getHeelTurn()
 	 * @generated
 	 */
-	int HEEL_TURN = 27;
+	int HEEL_TURN = 30;
 
 	/**
 	 * The meta object id for the '<em>Cap</em>' data type.
@@ -965,7 +1130,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getCap()
 	 * @generated
 	 */
-	int CAP = 28;
+	int CAP = 31;
 
 	/**
 	 * The meta object id for the '<em>Leg Count</em>' data type.
@@ -975,7 +1140,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLegCount()
 	 * @generated
 	 */
-	int LEG_COUNT = 29;
+	int LEG_COUNT = 32;
 
 	/**
 	 * The meta object id for the '<em>Zone</em>' data type.
@@ -985,7 +1150,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getZone()
 	 * @generated
 	 */
-	int ZONE = 30;
+	int ZONE = 33;
 
 	/**
 	 * The meta object id for the '<em>Fit</em>' data type.
@@ -995,7 +1160,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFit()
 	 * @generated
 	 */
-	int FIT = 31;
+	int FIT = 34;
 
 	/**
 	 * The meta object id for the '<em>Flap Length</em>' data type.
@@ -1005,7 +1170,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapLength()
 	 * @generated
 	 */
-	int FLAP_LENGTH = 32;
+	int FLAP_LENGTH = 35;
 
 	/**
 	 * The meta object id for the '<em>Gauge</em>' data type.
@@ -1015,7 +1180,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getGauge()
 	 * @generated
 	 */
-	int GAUGE = 33;
+	int GAUGE = 36;
 
 	/**
 	 * The meta object id for the '<em>Quantity</em>' data type.
@@ -1025,7 +1190,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getQuantity()
 	 * @generated
 	 */
-	int QUANTITY = 34;
+	int QUANTITY = 37;
 
 	/**
 	 * The meta object id for the '<em>Key</em>' data type.
@@ -1035,7 +1200,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getKey()
 	 * @generated
 	 */
-	int KEY = 35;
+	int KEY = 38;
 
 
 	/**
@@ -1179,6 +1344,17 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getPattern_StitchPatterns();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link turnheel.model.pattern.Pattern#getMaterials <em>Materials</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Materials</em>'.
+	 * @see turnheel.model.pattern.Pattern#getMaterials()
+	 * @see #getPattern()
+	 * @generated
+	 */
+	EReference getPattern_Materials();
 
 	/**
 	 * Returns the meta object for the containment reference list '{@link turnheel.model.pattern.Pattern#getSizes <em>Sizes</em>}'.
@@ -1625,6 +1801,157 @@ public interface PatternPackage extends EPackage {
 	EAttribute getStitchPatternElement_FewestFiller();
 
 	/**
+	 * Returns the meta object for class '{@link turnheel.model.pattern.MaterialsElement <em>Materials Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Materials Element</em>'.
+	 * @see turnheel.model.pattern.MaterialsElement
+	 * @generated
+	 */
+	EClass getMaterialsElement();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.MaterialsElement#getBalls <em>Balls</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Balls</em>'.
+	 * @see turnheel.model.pattern.MaterialsElement#getBalls()
+	 * @see #getMaterialsElement()
+	 * @generated
+	 */
+	EAttribute getMaterialsElement_Balls();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.MaterialsElement#getMarginPercent <em>Margin Percent</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Margin Percent</em>'.
+	 * @see turnheel.model.pattern.MaterialsElement#getMarginPercent()
+	 * @see #getMaterialsElement()
+	 * @generated
+	 */
+	EAttribute getMaterialsElement_MarginPercent();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link turnheel.model.pattern.MaterialsElement#getYarn <em>Yarn</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Yarn</em>'.
+	 * @see turnheel.model.pattern.MaterialsElement#getYarn()
+	 * @see #getMaterialsElement()
+	 * @generated
+	 */
+	EReference getMaterialsElement_Yarn();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link turnheel.model.pattern.MaterialsElement#getSwatch <em>Swatch</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Swatch</em>'.
+	 * @see turnheel.model.pattern.MaterialsElement#getSwatch()
+	 * @see #getMaterialsElement()
+	 * @generated
+	 */
+	EReference getMaterialsElement_Swatch();
+
+	/**
+	 * Returns the meta object for class '{@link turnheel.model.pattern.YarnElement <em>Yarn Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Yarn Element</em>'.
+	 * @see turnheel.model.pattern.YarnElement
+	 * @generated
+	 */
+	EClass getYarnElement();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.YarnElement#getName <em>Name</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Name</em>'.
+	 * @see turnheel.model.pattern.YarnElement#getName()
+	 * @see #getYarnElement()
+	 * @generated
+	 */
+	EAttribute getYarnElement_Name();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.YarnElement#getMetresPerBall <em>Metres Per Ball</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Metres Per Ball</em>'.
+	 * @see turnheel.model.pattern.YarnElement#getMetresPerBall()
+	 * @see #getYarnElement()
+	 * @generated
+	 */
+	EAttribute getYarnElement_MetresPerBall();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.YarnElement#getGramsPerBall <em>Grams Per Ball</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Grams Per Ball</em>'.
+	 * @see turnheel.model.pattern.YarnElement#getGramsPerBall()
+	 * @see #getYarnElement()
+	 * @generated
+	 */
+	EAttribute getYarnElement_GramsPerBall();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.YarnElement#getCategory <em>Category</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Category</em>'.
+	 * @see turnheel.model.pattern.YarnElement#getCategory()
+	 * @see #getYarnElement()
+	 * @generated
+	 */
+	EAttribute getYarnElement_Category();
+
+	/**
+	 * Returns the meta object for class '{@link turnheel.model.pattern.SwatchElement <em>Swatch Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Swatch Element</em>'.
+	 * @see turnheel.model.pattern.SwatchElement
+	 * @generated
+	 */
+	EClass getSwatchElement();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.SwatchElement#getStitches <em>Stitches</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Stitches</em>'.
+	 * @see turnheel.model.pattern.SwatchElement#getStitches()
+	 * @see #getSwatchElement()
+	 * @generated
+	 */
+	EAttribute getSwatchElement_Stitches();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.SwatchElement#getRounds <em>Rounds</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Rounds</em>'.
+	 * @see turnheel.model.pattern.SwatchElement#getRounds()
+	 * @see #getSwatchElement()
+	 * @generated
+	 */
+	EAttribute getSwatchElement_Rounds();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.SwatchElement#getGrams <em>Grams</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Grams</em>'.
+	 * @see turnheel.model.pattern.SwatchElement#getGrams()
+	 * @see #getSwatchElement()
+	 * @generated
+	 */
+	EAttribute getSwatchElement_Grams();
+
+	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.SizeElement <em>Size Element</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1987,6 +2314,14 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EReference PATTERN__STITCH_PATTERNS = eINSTANCE.getPattern_StitchPatterns();
+
+		/**
+		 * The meta object literal for the '<em><b>Materials</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PATTERN__MATERIALS = eINSTANCE.getPattern_Materials();
 
 		/**
 		 * The meta object literal for the '<em><b>Sizes</b></em>' containment reference list feature.
@@ -2359,6 +2694,124 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute STITCH_PATTERN_ELEMENT__FEWEST_FILLER = eINSTANCE.getStitchPatternElement_FewestFiller();
+
+		/**
+		 * The meta object literal for the '{@link turnheel.model.pattern.impl.MaterialsElementImpl <em>Materials Element</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.model.pattern.impl.MaterialsElementImpl
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getMaterialsElement()
+		 * @generated
+		 */
+		EClass MATERIALS_ELEMENT = eINSTANCE.getMaterialsElement();
+
+		/**
+		 * The meta object literal for the '<em><b>Balls</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIALS_ELEMENT__BALLS = eINSTANCE.getMaterialsElement_Balls();
+
+		/**
+		 * The meta object literal for the '<em><b>Margin Percent</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIALS_ELEMENT__MARGIN_PERCENT = eINSTANCE.getMaterialsElement_MarginPercent();
+
+		/**
+		 * The meta object literal for the '<em><b>Yarn</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MATERIALS_ELEMENT__YARN = eINSTANCE.getMaterialsElement_Yarn();
+
+		/**
+		 * The meta object literal for the '<em><b>Swatch</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MATERIALS_ELEMENT__SWATCH = eINSTANCE.getMaterialsElement_Swatch();
+
+		/**
+		 * The meta object literal for the '{@link turnheel.model.pattern.impl.YarnElementImpl <em>Yarn Element</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.model.pattern.impl.YarnElementImpl
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getYarnElement()
+		 * @generated
+		 */
+		EClass YARN_ELEMENT = eINSTANCE.getYarnElement();
+
+		/**
+		 * The meta object literal for the '<em><b>Name</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute YARN_ELEMENT__NAME = eINSTANCE.getYarnElement_Name();
+
+		/**
+		 * The meta object literal for the '<em><b>Metres Per Ball</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute YARN_ELEMENT__METRES_PER_BALL = eINSTANCE.getYarnElement_MetresPerBall();
+
+		/**
+		 * The meta object literal for the '<em><b>Grams Per Ball</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute YARN_ELEMENT__GRAMS_PER_BALL = eINSTANCE.getYarnElement_GramsPerBall();
+
+		/**
+		 * The meta object literal for the '<em><b>Category</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute YARN_ELEMENT__CATEGORY = eINSTANCE.getYarnElement_Category();
+
+		/**
+		 * The meta object literal for the '{@link turnheel.model.pattern.impl.SwatchElementImpl <em>Swatch Element</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.model.pattern.impl.SwatchElementImpl
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSwatchElement()
+		 * @generated
+		 */
+		EClass SWATCH_ELEMENT = eINSTANCE.getSwatchElement();
+
+		/**
+		 * The meta object literal for the '<em><b>Stitches</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SWATCH_ELEMENT__STITCHES = eINSTANCE.getSwatchElement_Stitches();
+
+		/**
+		 * The meta object literal for the '<em><b>Rounds</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SWATCH_ELEMENT__ROUNDS = eINSTANCE.getSwatchElement_Rounds();
+
+		/**
+		 * The meta object literal for the '<em><b>Grams</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SWATCH_ELEMENT__GRAMS = eINSTANCE.getSwatchElement_Grams();
 
 		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.SizeElementImpl <em>Size Element</em>}' class.

@@ -87,6 +87,9 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 			case PatternPackage.HEM_CUFF_ELEMENT: return createHemCuffElement();
 			case PatternPackage.ROLLED_CUFF_ELEMENT: return createRolledCuffElement();
 			case PatternPackage.STITCH_PATTERN_ELEMENT: return createStitchPatternElement();
+			case PatternPackage.MATERIALS_ELEMENT: return createMaterialsElement();
+			case PatternPackage.YARN_ELEMENT: return createYarnElement();
+			case PatternPackage.SWATCH_ELEMENT: return createSwatchElement();
 			case PatternPackage.SIZE_ELEMENT: return createSizeElement();
 			case PatternPackage.INPUT_ELEMENT: return createInputElement();
 			case PatternPackage.OVERRIDE_ELEMENT: return createOverrideElement();
@@ -336,6 +339,39 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 	public StitchPatternElement createStitchPatternElement() {
 		StitchPatternElementImpl stitchPatternElement = new StitchPatternElementImpl();
 		return stitchPatternElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public MaterialsElement createMaterialsElement() {
+		MaterialsElementImpl materialsElement = new MaterialsElementImpl();
+		return materialsElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public YarnElement createYarnElement() {
+		YarnElementImpl yarnElement = new YarnElementImpl();
+		return yarnElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public SwatchElement createSwatchElement() {
+		SwatchElementImpl swatchElement = new SwatchElementImpl();
+		return swatchElement;
 	}
 
 	/**

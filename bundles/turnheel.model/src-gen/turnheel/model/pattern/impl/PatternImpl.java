@@ -25,6 +25,7 @@ import turnheel.engine.design.Gauge;
 import turnheel.model.pattern.CuffElement;
 import turnheel.model.pattern.HeelElement;
 import turnheel.model.pattern.LegElement;
+import turnheel.model.pattern.MaterialsElement;
 import turnheel.model.pattern.Pattern;
 import turnheel.model.pattern.PatternPackage;
 import turnheel.model.pattern.SizeElement;
@@ -51,6 +52,7 @@ import turnheel.model.pattern.ToeElement;
  *   <li>{@link turnheel.model.pattern.impl.PatternImpl#getLeg <em>Leg</em>}</li>
  *   <li>{@link turnheel.model.pattern.impl.PatternImpl#getCuff <em>Cuff</em>}</li>
  *   <li>{@link turnheel.model.pattern.impl.PatternImpl#getStitchPatterns <em>Stitch Patterns</em>}</li>
+ *   <li>{@link turnheel.model.pattern.impl.PatternImpl#getMaterials <em>Materials</em>}</li>
  *   <li>{@link turnheel.model.pattern.impl.PatternImpl#getSizes <em>Sizes</em>}</li>
  * </ul>
  *
@@ -246,6 +248,16 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 	 * @ordered
 	 */
 	protected EList<StitchPatternElement> stitchPatterns;
+
+	/**
+	 * The cached value of the '{@link #getMaterials() <em>Materials</em>}' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMaterials()
+	 * @generated
+	 * @ordered
+	 */
+	protected MaterialsElement materials;
 
 	/**
 	 * The cached value of the '{@link #getSizes() <em>Sizes</em>}' containment reference list.
@@ -636,6 +648,51 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 	 * @generated
 	 */
 	@Override
+	public MaterialsElement getMaterials() {
+		return materials;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public NotificationChain basicSetMaterials(MaterialsElement newMaterials, NotificationChain msgs) {
+		MaterialsElement oldMaterials = materials;
+		materials = newMaterials;
+		if (eNotificationRequired()) {
+			ENotificationImpl notification = new ENotificationImpl(this, Notification.SET, PatternPackage.PATTERN__MATERIALS, oldMaterials, newMaterials);
+			if (msgs == null) msgs = notification; else msgs.add(notification);
+		}
+		return msgs;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMaterials(MaterialsElement newMaterials) {
+		if (newMaterials != materials) {
+			NotificationChain msgs = null;
+			if (materials != null)
+				msgs = ((InternalEObject)materials).eInverseRemove(this, EOPPOSITE_FEATURE_BASE - PatternPackage.PATTERN__MATERIALS, null, msgs);
+			if (newMaterials != null)
+				msgs = ((InternalEObject)newMaterials).eInverseAdd(this, EOPPOSITE_FEATURE_BASE - PatternPackage.PATTERN__MATERIALS, null, msgs);
+			msgs = basicSetMaterials(newMaterials, msgs);
+			if (msgs != null) msgs.dispatch();
+		}
+		else if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, PatternPackage.PATTERN__MATERIALS, newMaterials, newMaterials));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EList<SizeElement> getSizes() {
 		if (sizes == null) {
 			sizes = new EObjectContainmentEList<SizeElement>(SizeElement.class, this, PatternPackage.PATTERN__SIZES);
@@ -661,6 +718,8 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 				return basicSetCuff(null, msgs);
 			case PatternPackage.PATTERN__STITCH_PATTERNS:
 				return ((InternalEList<?>)getStitchPatterns()).basicRemove(otherEnd, msgs);
+			case PatternPackage.PATTERN__MATERIALS:
+				return basicSetMaterials(null, msgs);
 			case PatternPackage.PATTERN__SIZES:
 				return ((InternalEList<?>)getSizes()).basicRemove(otherEnd, msgs);
 		}
@@ -699,6 +758,8 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 				return getCuff();
 			case PatternPackage.PATTERN__STITCH_PATTERNS:
 				return getStitchPatterns();
+			case PatternPackage.PATTERN__MATERIALS:
+				return getMaterials();
 			case PatternPackage.PATTERN__SIZES:
 				return getSizes();
 		}
@@ -750,6 +811,9 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 			case PatternPackage.PATTERN__STITCH_PATTERNS:
 				getStitchPatterns().clear();
 				getStitchPatterns().addAll((Collection<? extends StitchPatternElement>)newValue);
+				return;
+			case PatternPackage.PATTERN__MATERIALS:
+				setMaterials((MaterialsElement)newValue);
 				return;
 			case PatternPackage.PATTERN__SIZES:
 				getSizes().clear();
@@ -803,6 +867,9 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 			case PatternPackage.PATTERN__STITCH_PATTERNS:
 				getStitchPatterns().clear();
 				return;
+			case PatternPackage.PATTERN__MATERIALS:
+				setMaterials((MaterialsElement)null);
+				return;
 			case PatternPackage.PATTERN__SIZES:
 				getSizes().clear();
 				return;
@@ -842,6 +909,8 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 				return cuff != null;
 			case PatternPackage.PATTERN__STITCH_PATTERNS:
 				return stitchPatterns != null && !stitchPatterns.isEmpty();
+			case PatternPackage.PATTERN__MATERIALS:
+				return materials != null;
 			case PatternPackage.PATTERN__SIZES:
 				return sizes != null && !sizes.isEmpty();
 		}

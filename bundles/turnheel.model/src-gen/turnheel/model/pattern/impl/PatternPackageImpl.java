@@ -35,6 +35,7 @@ import turnheel.model.pattern.HeelElement;
 import turnheel.model.pattern.HemCuffElement;
 import turnheel.model.pattern.InputElement;
 import turnheel.model.pattern.LegElement;
+import turnheel.model.pattern.MaterialsElement;
 import turnheel.model.pattern.OverrideElement;
 import turnheel.model.pattern.Pattern;
 import turnheel.model.pattern.PatternFactory;
@@ -48,8 +49,10 @@ import turnheel.model.pattern.SizeElement;
 import turnheel.model.pattern.StarToeElement;
 import turnheel.model.pattern.StitchPatternElement;
 import turnheel.model.pattern.StraightLegElement;
+import turnheel.model.pattern.SwatchElement;
 import turnheel.model.pattern.ToeElement;
 import turnheel.model.pattern.WedgeToeElement;
+import turnheel.model.pattern.YarnElement;
 
 /**
  * <!-- begin-user-doc -->
@@ -190,6 +193,27 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	private EClass stitchPatternElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass materialsElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass yarnElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass swatchElementEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -506,8 +530,18 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getPattern_Sizes() {
+	public EReference getPattern_Materials() {
 		return (EReference)patternEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getPattern_Sizes() {
+		return (EReference)patternEClass.getEStructuralFeatures().get(13);
 	}
 
 	/**
@@ -926,6 +960,146 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
+	public EClass getMaterialsElement() {
+		return materialsElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMaterialsElement_Balls() {
+		return (EAttribute)materialsElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMaterialsElement_MarginPercent() {
+		return (EAttribute)materialsElementEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getMaterialsElement_Yarn() {
+		return (EReference)materialsElementEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getMaterialsElement_Swatch() {
+		return (EReference)materialsElementEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getYarnElement() {
+		return yarnElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getYarnElement_Name() {
+		return (EAttribute)yarnElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getYarnElement_MetresPerBall() {
+		return (EAttribute)yarnElementEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getYarnElement_GramsPerBall() {
+		return (EAttribute)yarnElementEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getYarnElement_Category() {
+		return (EAttribute)yarnElementEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getSwatchElement() {
+		return swatchElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSwatchElement_Stitches() {
+		return (EAttribute)swatchElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSwatchElement_Rounds() {
+		return (EAttribute)swatchElementEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSwatchElement_Grams() {
+		return (EAttribute)swatchElementEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getSizeElement() {
 		return sizeElementEClass;
 	}
@@ -1192,6 +1366,7 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		createEReference(patternEClass, PATTERN__LEG);
 		createEReference(patternEClass, PATTERN__CUFF);
 		createEReference(patternEClass, PATTERN__STITCH_PATTERNS);
+		createEReference(patternEClass, PATTERN__MATERIALS);
 		createEReference(patternEClass, PATTERN__SIZES);
 
 		toeElementEClass = createEClass(TOE_ELEMENT);
@@ -1252,6 +1427,23 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		createEAttribute(stitchPatternElementEClass, STITCH_PATTERN_ELEMENT__ROWS);
 		createEAttribute(stitchPatternElementEClass, STITCH_PATTERN_ELEMENT__FIT);
 		createEAttribute(stitchPatternElementEClass, STITCH_PATTERN_ELEMENT__FEWEST_FILLER);
+
+		materialsElementEClass = createEClass(MATERIALS_ELEMENT);
+		createEAttribute(materialsElementEClass, MATERIALS_ELEMENT__BALLS);
+		createEAttribute(materialsElementEClass, MATERIALS_ELEMENT__MARGIN_PERCENT);
+		createEReference(materialsElementEClass, MATERIALS_ELEMENT__YARN);
+		createEReference(materialsElementEClass, MATERIALS_ELEMENT__SWATCH);
+
+		yarnElementEClass = createEClass(YARN_ELEMENT);
+		createEAttribute(yarnElementEClass, YARN_ELEMENT__NAME);
+		createEAttribute(yarnElementEClass, YARN_ELEMENT__METRES_PER_BALL);
+		createEAttribute(yarnElementEClass, YARN_ELEMENT__GRAMS_PER_BALL);
+		createEAttribute(yarnElementEClass, YARN_ELEMENT__CATEGORY);
+
+		swatchElementEClass = createEClass(SWATCH_ELEMENT);
+		createEAttribute(swatchElementEClass, SWATCH_ELEMENT__STITCHES);
+		createEAttribute(swatchElementEClass, SWATCH_ELEMENT__ROUNDS);
+		createEAttribute(swatchElementEClass, SWATCH_ELEMENT__GRAMS);
 
 		sizeElementEClass = createEClass(SIZE_ELEMENT);
 		createEAttribute(sizeElementEClass, SIZE_ELEMENT__ID);
@@ -1341,6 +1533,7 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		initEReference(getPattern_Leg(), this.getLegElement(), null, "leg", null, 1, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPattern_Cuff(), this.getCuffElement(), null, "cuff", null, 1, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPattern_StitchPatterns(), this.getStitchPatternElement(), null, "stitchPatterns", null, 0, -1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPattern_Materials(), this.getMaterialsElement(), null, "materials", null, 0, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPattern_Sizes(), this.getSizeElement(), null, "sizes", null, 1, -1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(toeElementEClass, ToeElement.class, "ToeElement", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
@@ -1401,6 +1594,23 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		initEAttribute(getStitchPatternElement_Rows(), ecorePackage.getEInt(), "rows", "1", 1, 1, StitchPatternElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getStitchPatternElement_Fit(), this.getFit(), "fit", "whole-repeats", 1, 1, StitchPatternElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getStitchPatternElement_FewestFiller(), ecorePackage.getEInt(), "fewestFiller", "1", 1, 1, StitchPatternElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(materialsElementEClass, MaterialsElement.class, "MaterialsElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getMaterialsElement_Balls(), ecorePackage.getEIntegerObject(), "balls", null, 0, 1, MaterialsElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMaterialsElement_MarginPercent(), ecorePackage.getEDouble(), "marginPercent", "10", 1, 1, MaterialsElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getMaterialsElement_Yarn(), this.getYarnElement(), null, "yarn", null, 0, 1, MaterialsElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getMaterialsElement_Swatch(), this.getSwatchElement(), null, "swatch", null, 0, 1, MaterialsElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(yarnElementEClass, YarnElement.class, "YarnElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getYarnElement_Name(), ecorePackage.getEString(), "name", null, 0, 1, YarnElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getYarnElement_MetresPerBall(), ecorePackage.getEDouble(), "metresPerBall", null, 1, 1, YarnElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getYarnElement_GramsPerBall(), ecorePackage.getEDouble(), "gramsPerBall", null, 1, 1, YarnElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getYarnElement_Category(), ecorePackage.getEIntegerObject(), "category", null, 0, 1, YarnElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(swatchElementEClass, SwatchElement.class, "SwatchElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getSwatchElement_Stitches(), ecorePackage.getEInt(), "stitches", null, 1, 1, SwatchElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSwatchElement_Rounds(), ecorePackage.getEInt(), "rounds", null, 1, 1, SwatchElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSwatchElement_Grams(), ecorePackage.getEDouble(), "grams", null, 1, 1, SwatchElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(sizeElementEClass, SizeElement.class, "SizeElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getSizeElement_Id(), ecorePackage.getEString(), "id", null, 1, 1, SizeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -1550,6 +1760,24 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		   source,
 		   new String[] {
 			   "name", "StitchPattern"
+		   });
+		addAnnotation
+		  (materialsElementEClass,
+		   source,
+		   new String[] {
+			   "name", "Materials"
+		   });
+		addAnnotation
+		  (yarnElementEClass,
+		   source,
+		   new String[] {
+			   "name", "Yarn"
+		   });
+		addAnnotation
+		  (swatchElementEClass,
+		   source,
+		   new String[] {
+			   "name", "Swatch"
 		   });
 		addAnnotation
 		  (sizeElementEClass,
