@@ -20,8 +20,8 @@ import turnheel.engine.design.Design;
 import turnheel.engine.design.Direction;
 import turnheel.engine.design.Gauge;
 import turnheel.engine.design.Increase;
-import turnheel.engine.design.Length;
 import turnheel.engine.design.LegCount;
+import turnheel.engine.design.Length;
 import turnheel.engine.design.LengthUnit;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.RibCuff;
@@ -32,7 +32,7 @@ import turnheel.engine.design.Size;
 import turnheel.engine.design.SockLength;
 import turnheel.engine.design.StraightLeg;
 import turnheel.engine.design.TurnMethod;
-import turnheel.engine.grading.Grader;
+import turnheel.engine.yarn.Patterns;
 import turnheel.exchange.sizes.SizeTables;
 import turnheel.model.DocumentException;
 import turnheel.model.Documents;
@@ -130,16 +130,26 @@ final class NewVerb extends Verb {
         given.put(PatternOption.STITCH_PATTERN, value);
     }
 
-    @Option(names = "--cuff-height", order = 17, paramLabel = "LENGTH")
+    @Option(names = "--yarn", order = 17, paramLabel = "YARN")
+    private void yarn(String value) {
+        given.put(PatternOption.YARN, value);
+    }
+
+    @Option(names = "--swatch", order = 18, paramLabel = "SWATCH")
+    private void swatch(String value) {
+        given.put(PatternOption.SWATCH, value);
+    }
+
+    @Option(names = "--cuff-height", order = 19, paramLabel = "LENGTH")
     private String cuffHeight;
 
-    @Option(names = "--sizes", order = 18, paramLabel = "TABLE")
+    @Option(names = "--sizes", order = 20, paramLabel = "TABLE")
     private String table;
 
-    @Option(names = "--size", order = 19, paramLabel = "SIZE")
+    @Option(names = "--size", order = 21, paramLabel = "SIZE")
     private List<String> sizes = List.of();
 
-    @Option(names = "--force", order = 20)
+    @Option(names = "--force", order = 22)
     private boolean force;
 
     NewVerb(Output output) {
@@ -170,7 +180,7 @@ final class NewVerb extends Verb {
         } else {
             output().line(Words.NEW_WRITTEN.with(pattern.name(), labels.size(), String.join(", ", labels)));
         }
-        return Verdict.noted(Checks.of(Grader.grade(design)), output(), pattern.name());
+        return Verdict.noted(Checks.of(Patterns.grade(design)), output(), pattern.name());
     }
 
     private void requireFree(Path file) throws Refusal {

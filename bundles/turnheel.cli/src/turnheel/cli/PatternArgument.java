@@ -10,9 +10,9 @@ import picocli.CommandLine.Parameters;
 
 import turnheel.engine.design.Design;
 import turnheel.engine.grading.Graded;
-import turnheel.engine.grading.Grader;
 import turnheel.engine.query.Check;
 import turnheel.engine.query.Query;
+import turnheel.engine.yarn.Patterns;
 import turnheel.model.DocumentException;
 import turnheel.model.Door;
 import turnheel.model.PatternFiles;
@@ -75,7 +75,7 @@ final class PatternArgument {
 
     /** The pattern in the file, graded; a size may lack measurements. */
     Graded graded() throws Refusal {
-        return Grader.grade(design(document()));
+        return Patterns.grade(design(document()));
     }
 
     /** The pattern in the file, graded, for a result that would have holes were {@code sizes} not measured. */

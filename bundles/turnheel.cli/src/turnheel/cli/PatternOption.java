@@ -33,7 +33,10 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.Materials;
+import turnheel.model.Door;
 import turnheel.model.Literals;
+import turnheel.model.PartElements;
 import turnheel.model.StitchPatternText;
 import turnheel.model.pattern.Pattern;
 import turnheel.model.pattern.StitchPatternElement;
@@ -45,7 +48,7 @@ import turnheel.model.pattern.StitchPatternElement;
  */
 enum PatternOption {
     TITLE, DIRECTION, GAUGE, TOE, HEEL, LEG, CUFF, INCREASE, TURN, HEEL_TURN, FLAP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS,
-    STITCH_PATTERN;
+    STITCH_PATTERN, YARN, SWATCH;
 
     String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
@@ -70,6 +73,8 @@ enum PatternOption {
             case LEG -> kind(document, PATTERN__LEG);
             case CUFF -> CuffText.of(document.getCuff());
             case STITCH_PATTERN -> StitchPatternText.of(document.getStitchPatterns());
+            case YARN -> MaterialsText.yarn(Door.materials(document));
+            case SWATCH -> MaterialsText.swatch(Door.materials(document));
             case INCREASE, TURN, HEEL_TURN, FLAP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS -> places(document)
                     .map(place -> EcoreUtil.convertToString(place.attribute().getEAttributeType(), place.value()))
                     .distinct().collect(Collectors.joining(" "));
@@ -91,8 +96,14 @@ enum PatternOption {
             case LEG -> PartKind.write(document, PATTERN__LEG, given, value);
             case CUFF -> CuffText.write(document, given, value);
             case STITCH_PATTERN -> writeStitchPatterns(document, given, value);
+            case YARN -> write(document, MaterialsText.withYarn(Door.materials(document), given, value));
+            case SWATCH -> write(document, MaterialsText.withSwatch(Door.materials(document), given, value));
             case INCREASE, TURN, HEEL_TURN, FLAP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS -> writeChoice(document, given, value);
         }
+    }
+
+    private static void write(Pattern document, Materials materials) {
+        document.setMaterials(PartElements.materials(materials));
     }
 
     private static void writeStitchPatterns(Pattern document, String given, String value) throws Refusal {
@@ -147,7 +158,7 @@ enum PatternOption {
             case LENGTH -> new EAttribute[] {STRAIGHT_LEG_ELEMENT__LENGTH, CALF_LEG_ELEMENT__LENGTH};
             case LEG_COUNT -> new EAttribute[] {STRAIGHT_LEG_ELEMENT__COUNT, CALF_LEG_ELEMENT__COUNT};
             case CUFF_ADJUSTS -> new EAttribute[] {RIB_CUFF_ELEMENT__MAY_ADJUST};
-            case TITLE, DIRECTION, GAUGE, TOE, HEEL, LEG, CUFF, STITCH_PATTERN -> new EAttribute[0];
+            case TITLE, DIRECTION, GAUGE, TOE, HEEL, LEG, CUFF, STITCH_PATTERN, YARN, SWATCH -> new EAttribute[0];
         };
     }
 }

@@ -16,8 +16,8 @@ import turnheel.cli.Table.Side;
 import turnheel.engine.checks.Checks;
 import turnheel.engine.design.Size;
 import turnheel.engine.grading.Graded;
-import turnheel.engine.grading.Grader;
 import turnheel.engine.term.Key;
+import turnheel.engine.yarn.Patterns;
 import turnheel.model.DocumentException;
 import turnheel.model.PatternFiles;
 import turnheel.model.pattern.Pattern;
@@ -39,7 +39,7 @@ final class SetVerb extends Verb {
     @Override
     public Integer call() throws Refusal {
         Pattern document = pattern.document();
-        Graded before = Grader.grade(PatternArgument.design(document));
+        Graded before = Patterns.grade(PatternArgument.design(document));
         List<Change> changes = new ArrayList<>();
         Set<String> named = new HashSet<>();
         for (String text : texts) {
@@ -48,7 +48,7 @@ final class SetVerb extends Verb {
                     .filter(Change::isChange).forEach(changes::add);
             named.add(assignment.name().key());
         }
-        Graded after = Grader.grade(PatternArgument.design(document));
+        Graded after = Patterns.grade(PatternArgument.design(document));
         requireRows(after, named);
         if (!changes.isEmpty()) {
             save(document);

@@ -75,6 +75,10 @@ enum Words {
     NOT_A_GAUGE,
     /** {0} option, {1} value. */
     NOT_A_CUFF,
+    /** {0} option, {1} text. */
+    NOT_A_YARN,
+    /** {0} option, {1} text. */
+    NOT_A_SWATCH,
     /** {0} option, {1} kinds of part that have it. */
     CHOICE_WITHOUT_PART,
     /** {0} value. */

@@ -159,6 +159,15 @@ public final class Door {
                 element.getFit(), element.getFewestFiller());
     }
 
+    /**
+     * The materials that the document describes.
+     *
+     * @throws IllegalArgumentException when a number of theirs is refused
+     */
+    public static Materials materials(Pattern pattern) {
+        return materials(pattern.getMaterials());
+    }
+
     private static Materials materials(MaterialsElement element) {
         if (element == null) {
             return Materials.UNDECIDED;

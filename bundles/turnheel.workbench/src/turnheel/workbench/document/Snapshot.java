@@ -9,10 +9,10 @@ import java.util.Optional;
 import turnheel.engine.checks.Checks;
 import turnheel.engine.design.Design;
 import turnheel.engine.grading.Graded;
-import turnheel.engine.grading.Grader;
 import turnheel.engine.query.Query;
 import turnheel.engine.query.Severity;
 import turnheel.engine.term.Key;
+import turnheel.engine.yarn.Patterns;
 
 /**
  * One state of a document, graded and checked: what every page, tooltip and marker shows of it. Immutable.
@@ -39,7 +39,7 @@ public final class Snapshot {
 
     /** Grades all sizes of the design and asks every check. */
     public static Snapshot of(Design design) {
-        Graded graded = Grader.grade(design);
+        Graded graded = Patterns.grade(design);
         return new Snapshot(graded, Checks.of(graded));
     }
 
