@@ -10,13 +10,13 @@ import turnheel.engine.term.Key;
 
 /**
  * The one canonical text of a design: everything that a designer decided, a line each, keys in the order of the
- * alphabet, quantities as written, parts as their records print. Two designs have the same text exactly when nobody could tell them apart; the
- * sizes' inner ids, which nobody sees, are not in it.
+ * alphabet, quantities as written, parts as their records print. Two designs have the same text exactly when nobody
+ * could tell them apart; the sizes' inner ids, which nobody sees, are not in it.
  */
 final class DesignText {
 
     /** Changes when the text of one and the same design changes, so that no old hash is taken for a new one. */
-    private static final String FORM = "turnheel-design/1";
+    private static final String FORM = "turnheel-design/2";
 
     private final StringBuilder text = new StringBuilder();
 
@@ -35,6 +35,8 @@ final class DesignText {
         made.line("leg " + design.leg());
         made.line("cuff " + design.cuff());
         design.stitchPatterns().forEach(pattern -> made.line("stitch pattern " + pattern));
+        // In quotes, since a yarn's name is a person's text.
+        made.line("materials " + quoted(design.materials().toString()));
         design.sizes().forEach(made::size);
         return made.text.toString();
     }

@@ -5,22 +5,40 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+import turnheel.engine.design.AfterthoughtHeel;
+import turnheel.engine.design.AsymmetricToe;
+import turnheel.engine.design.CalfLeg;
 import turnheel.engine.design.Cuff;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.FlapHeel;
+import turnheel.engine.design.FlapLength;
 import turnheel.engine.design.Gauge;
+import turnheel.engine.design.Heel;
+import turnheel.engine.design.HeelTurn;
+import turnheel.engine.design.HemCuff;
 import turnheel.engine.design.Increase;
 import turnheel.engine.design.Leg;
+import turnheel.engine.design.LegCount;
+import turnheel.engine.design.Length;
+import turnheel.engine.design.Materials;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.RibCuff;
+import turnheel.engine.design.RolledCuff;
 import turnheel.engine.design.RoundToe;
 import turnheel.engine.design.ShortRowHeel;
+import turnheel.engine.design.ShortRowToe;
 import turnheel.engine.design.Size;
 import turnheel.engine.design.SockLength;
+import turnheel.engine.design.StarToe;
+import turnheel.engine.design.StitchPattern;
+import turnheel.engine.design.StitchPattern.Fit;
+import turnheel.engine.design.StitchPattern.Zone;
 import turnheel.engine.design.StraightLeg;
 import turnheel.engine.design.Toe;
 import turnheel.engine.design.TurnMethod;
 import turnheel.engine.design.WedgeToe;
+import turnheel.engine.design.Yarn;
 import turnheel.engine.term.Key;
 
 /** Designs that every export is tried on. All measurements are invented. */
@@ -42,6 +60,10 @@ public final class Designs {
         all.put("missing", missing());
         all.put("six-lines", sixLines());
         all.put("twelve", twelve());
+        all.put("star-and-flap", starAndFlap());
+        all.put("flap-last", flapLast());
+        all.put("afterthought", afterthought());
+        all.put("panel", panel());
         return all;
     }
 
@@ -74,12 +96,13 @@ public final class Designs {
         return with(plain, "Overruled", sizes);
     }
 
-    /** One size without the heel's circumference, one without the foot's, one small child's. */
+    /** A small child's size, one without the heel's circumference, one without any, one without a length. */
     public static Design missing() {
         return with(toeUp(), "Gaps", List.of(size("child", "150 mm", "150 mm", "205 mm"),
                 new Size("heel", "no heel", inputs(Map.of(FOOT_LENGTH, "225 mm", FOOT_CIRCUMFERENCE, "207 mm")),
                         Map.of()),
-                new Size("foot", "no foot", inputs(Map.of(FOOT_LENGTH, "240 mm")), Map.of())));
+                new Size("foot", "no foot", inputs(Map.of(FOOT_LENGTH, "240 mm")), Map.of()),
+                new Size("length", "no length", inputs(Map.of(FOOT_CIRCUMFERENCE, "235 mm")), Map.of())));
     }
 
     /** A toe whose plain rounds are computed, in thick yarn. */
@@ -98,6 +121,68 @@ public final class Designs {
         return with(toeUp(), "Twelve Lamps", sizes);
     }
 
+    /** Cuff-down with a star toe, a turned flap, a leg from ankle to calf and a hem. */
+    public static Design starAndFlap() {
+        return of("Tideline", Direction.CUFF_DOWN, new StarToe(Increase.MAKE_ONE),
+                new FlapHeel(HeelTurn.ROUND, new FlapLength.FromBody()),
+                new CalfLeg(SockLength.KNEE, LegCount.FROM_ANKLE), new HemCuff(), List.of());
+    }
+
+    /** Toe-up with a short-row toe, a gusset before its flap, a rolled edge and a stitch pattern of whole repeats. */
+    public static Design flapLast() {
+        return of("Signal Mast", Direction.TOE_UP, new ShortRowToe(TurnMethod.GERMAN),
+                new FlapHeel(HeelTurn.SQUARE, new FlapLength.RowsPerStitch(1)),
+                new StraightLeg(SockLength.MID_CALF, LegCount.FROM_ANKLE), new RolledCuff(),
+                List.of(new StitchPattern(Zone.LEG, 4, 0, 6, Fit.WHOLE_REPEATS, 0)));
+    }
+
+    /** A toe for left and right, a heel that is worked last, a cuff that may change the count, and a yarn. */
+    public static Design afterthought() {
+        return of("Two Harbours", Direction.CUFF_DOWN, new AsymmetricToe(Increase.LIFTED),
+                new AfterthoughtHeel(AfterthoughtHeel.Cap.ROUND), crew(), new RibCuff(3, 2, true), List.of())
+                .withMaterials(Materials.of(Yarn.of("Harbour Fingering", 210, 50)).withBalls(2));
+    }
+
+    /** Toe-up with a star toe, a panel on the instep, and a heel that is worked last as a wedge. */
+    public static Design panel() {
+        return of("Rope Locker", Direction.TOE_UP, new StarToe(Increase.YARN_OVER),
+                new AfterthoughtHeel(AfterthoughtHeel.Cap.WEDGE), crew(), new RibCuff(2, 2),
+                List.of(new StitchPattern(Zone.INSTEP, 6, 1, 8, Fit.CENTRED_PANEL, 2)));
+    }
+
+    /** Five sizes at a common gauge with these parts. */
+    public static Design of(String title, Direction direction, Toe toe, Heel heel, Leg leg, Cuff cuff,
+            List<StitchPattern> patterns) {
+        return new Design(title, direction, gauge("32/10 cm"), gauge("44/10 cm"), toe, heel, leg, cuff, patterns,
+                toeUp().sizes());
+    }
+
+    /** A toe of every kind. */
+    public static List<Toe> toes() {
+        return List.of(new RoundToe(4, Increase.YARN_OVER), new WedgeToe(Increase.MAKE_ONE),
+                new StarToe(Increase.FRONT_AND_BACK), new ShortRowToe(TurnMethod.TWIN),
+                new AsymmetricToe(Increase.LIFTED));
+    }
+
+    /** A heel of every kind and make. */
+    public static List<Heel> heels() {
+        return List.of(heel(), new FlapHeel(HeelTurn.ROUND, new FlapLength.FromBody()),
+                new FlapHeel(HeelTurn.SQUARE, new FlapLength.RowsPerStitch(0.9)),
+                new FlapHeel(HeelTurn.ROUND, new FlapLength.Height(Length.ofMm(60))),
+                new AfterthoughtHeel(AfterthoughtHeel.Cap.WEDGE), new AfterthoughtHeel(AfterthoughtHeel.Cap.ROUND));
+    }
+
+    /** A leg of every kind and make. */
+    public static List<Leg> legs() {
+        return List.of(crew(), new StraightLeg(SockLength.QUARTER, LegCount.FROM_ANKLE),
+                new CalfLeg(SockLength.KNEE, LegCount.AS_FOOT), new CalfLeg(SockLength.KNEE, LegCount.FROM_ANKLE));
+    }
+
+    /** A cuff of every kind. */
+    public static List<Cuff> cuffs() {
+        return List.of(new RibCuff(2, 2), new RibCuff(3, 2, true), new HemCuff(), new RolledCuff());
+    }
+
     /** A design of one size under any title. */
     public static Design titled(String title) {
         return with(toeUp(), title, toeUp().sizes().subList(0, 1));
@@ -106,13 +191,13 @@ public final class Designs {
     /** The same design with other sizes. */
     public static Design with(Design design, String title, List<Size> sizes) {
         return new Design(title, design.direction(), design.stitchGauge(), design.roundGauge(), design.toe(),
-                design.heel(), design.leg(), design.cuff(), sizes);
+                design.heel(), design.leg(), design.cuff(), design.stitchPatterns(), design.materials(), sizes);
     }
 
     /** The same design with another toe and cuff. */
     public static Design with(Design design, Toe toe, Leg leg, Cuff cuff) {
         return new Design(design.title(), design.direction(), design.stitchGauge(), design.roundGauge(), toe,
-                design.heel(), leg, cuff, design.sizes());
+                design.heel(), leg, cuff, design.stitchPatterns(), design.materials(), design.sizes());
     }
 
     /** The same size with more inputs and overrides. */

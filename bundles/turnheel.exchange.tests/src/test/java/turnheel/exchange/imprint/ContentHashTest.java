@@ -14,15 +14,21 @@ import org.junit.jupiter.api.Test;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.Direction;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.LegCount;
+import turnheel.engine.design.Materials;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RoundToe;
 import turnheel.engine.design.ShortRowHeel;
 import turnheel.engine.design.Size;
 import turnheel.engine.design.SockLength;
+import turnheel.engine.design.StitchPattern;
+import turnheel.engine.design.StitchPattern.Fit;
+import turnheel.engine.design.StitchPattern.Zone;
 import turnheel.engine.design.StraightLeg;
 import turnheel.engine.design.TurnMethod;
 import turnheel.engine.design.WedgeToe;
+import turnheel.engine.design.Yarn;
 import turnheel.engine.term.Key;
 import turnheel.exchange.Designs;
 
@@ -39,22 +45,23 @@ class ContentHashTest {
                 new RoundToe(4, Increase.YARN_OVER), new ShortRowHeel(TurnMethod.WRAPPED),
                 new StraightLeg(SockLength.CREW), new RibCuff(2, 2), List.of(size));
         assertEquals("""
-                turnheel-design/1
+                turnheel-design/2
                 title "Two\\u000alines"
                 direction TOE_UP
                 gauge.stitches 32/10 cm
                 gauge.rounds 44/10 cm
-                toe round lines 4 increase YARN_OVER
-                heel short-row turn WRAPPED
-                leg straight length CREW
-                cuff rib knit 2 purl 2
+                toe RoundToe[lines=4, increase=YARN_OVER]
+                heel ShortRowHeel[turn=WRAPPED]
+                leg StraightLeg[length=CREW, count=AS_FOOT]
+                cuff RibCuff[knit=2, purl=2, mayAdjust=false]
+                materials "Materials[yarn=Optional.empty, balls=OptionalInt.empty, swatch=Optional.empty, margin=10 %]"
                 size "M \\u0022big\\u0022"
                   input body.footCircumference 22 cm
                   input body.footLength 9.5 in
                   override foot.stitches 64
                 """, DesignText.of(design));
         // computed with sha256sum from the text above
-        assertEquals("f9802ae49a708ad96f3aec91d89c14b64770571c29e8803c57632ecddcbe0711", ContentHash.of(design));
+        assertEquals("19a71ae5675a2b190337bd223807cf388e65b72787011b17cab4b81819cca973", ContentHash.of(design));
     }
 
     @Test
@@ -85,6 +92,13 @@ class ContentHashTest {
                 Designs.with(DESIGN, DESIGN.toe(), new StraightLeg(SockLength.KNEE), DESIGN.cuff()),
                 Designs.with(DESIGN, DESIGN.toe(), DESIGN.leg(), new RibCuff(2, 1)),
                 Designs.with(DESIGN, DESIGN.toe(), DESIGN.leg(), new RibCuff(1, 2)),
+                Designs.with(DESIGN, DESIGN.toe(), DESIGN.leg(), new RibCuff(2, 2, true)),
+                Designs.with(DESIGN, DESIGN.toe(), new StraightLeg(SockLength.CREW, LegCount.FROM_ANKLE),
+                        DESIGN.cuff()),
+                Designs.starAndFlap(), Designs.flapLast(), Designs.panel(), patterned(8), patterned(10),
+                DESIGN.withMaterials(Materials.of(Yarn.of("Lamp Sock", 200, 50))),
+                DESIGN.withMaterials(Materials.of(Yarn.of("Lamp Sock", 210, 50))),
+                DESIGN.withMaterials(Materials.of(Yarn.of("Lamp Sock", 200, 50)).withBalls(2)),
                 Designs.with(DESIGN, DESIGN.title(), DESIGN.sizes().subList(0, 4)),
                 Designs.with(DESIGN, DESIGN.title(), DESIGN.sizes().reversed()),
                 only(first),
@@ -96,6 +110,11 @@ class ContentHashTest {
         designs.forEach(design -> assertTrue(hashes.add(ContentHash.of(design)), () -> DesignText.of(design)));
     }
 
+    private static Design patterned(int rows) {
+        return Designs.of(DESIGN.title(), DESIGN.direction(), DESIGN.toe(), DESIGN.heel(), DESIGN.leg(), DESIGN.cuff(),
+                List.of(new StitchPattern(Zone.ALL, 4, 0, rows, Fit.WHOLE_REPEATS, 0)));
+    }
+
     private static Design only(Size size) {
         return Designs.with(DESIGN, DESIGN.title(), List.of(size));
     }
@@ -103,6 +122,12 @@ class ContentHashTest {
     @Test
     void aTitleCannotPassForAnotherLine() {
         String text = DesignText.of(Designs.titled("x\"\ndirection CUFF_DOWN"));
+        assertTrue(text.lines().noneMatch("direction CUFF_DOWN"::equals), text);
+    }
+
+    @Test
+    void theNameOfAYarnCannotPassForAnotherLineEither() {
+        String text = DesignText.of(DESIGN.withMaterials(Materials.of(Yarn.of("x\ndirection CUFF_DOWN", 200, 50))));
         assertTrue(text.lines().noneMatch("direction CUFF_DOWN"::equals), text);
     }
 }

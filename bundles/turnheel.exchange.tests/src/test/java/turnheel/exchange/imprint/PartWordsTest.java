@@ -3,13 +3,21 @@ package turnheel.exchange.imprint;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.FlapHeel;
+import turnheel.engine.design.FlapLength;
+import turnheel.engine.design.HeelTurn;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.Length;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RoundToe;
 import turnheel.engine.design.ShortRowHeel;
@@ -46,18 +54,45 @@ class PartWordsTest {
     @EnumSource(SockLength.class)
     void hasWordsForEveryLength(SockLength length) {
         String name = length.name().toLowerCase(java.util.Locale.ROOT).replace("_", "-");
-        assertEquals("Straight leg, " + name + " height",
+        assertEquals("Straight leg, " + name + " height, stitches as the foot",
                 PartWords.leg(new StraightLeg(length)));
     }
 
     @ParameterizedTest
     @EnumSource(TurnMethod.class)
     void hasWordsForEveryTurn(TurnMethod turn) {
-        assertTrue(PartWords.heel(new ShortRowHeel(turn)).startsWith("Short-row heel, "));
+        assertTrue(PartWords.heel(new ShortRowHeel(turn), Direction.CUFF_DOWN).startsWith("Short-row heel, "));
     }
 
     @Test
     void writesARibAsKnittersDo() {
         assertEquals("3×1 rib", PartWords.cuff(new RibCuff(3, 1)));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @EnumSource(Direction.class)
+    void everyKindHasWordsOfItsOwn(Direction direction) {
+        List<String> words = new ArrayList<>();
+        Designs.toes().forEach(toe -> words.add(PartWords.toe(toe, direction)));
+        Designs.heels().forEach(heel -> words.add(PartWords.heel(heel, direction)));
+        Designs.legs().forEach(leg -> words.add(PartWords.leg(leg)));
+        Designs.cuffs().forEach(cuff -> words.add(PartWords.cuff(cuff)));
+        assertEquals(words.size(), new HashSet<>(words).size(), words::toString);
+        assertTrue(words.stream().noneMatch(text -> text.contains("{")), words::toString);
+    }
+
+    @Test
+    void namesAFlapByWhatComesFirst() {
+        FlapHeel square = new FlapHeel(HeelTurn.SQUARE, new FlapLength.Height(Length.ofMm(60)));
+        assertEquals("Heel flap and gusset, square turn, flap 60 mm high", PartWords.heel(square, Direction.CUFF_DOWN));
+        assertEquals("Gusset and heel flap, flap 60 mm high", PartWords.heel(square, Direction.TOE_UP));
+    }
+
+    @Test
+    void saysAStitchPatternByItsSizeAndPlace() {
+        assertEquals("Instep: centred panel of 6 + 1 stitches and 8 rows",
+                PartWords.stitchPattern(Designs.panel().stitchPatterns().getFirst()));
+        assertEquals("Leg: repeats of 4 stitches and 6 rows",
+                PartWords.stitchPattern(Designs.flapLast().stitchPatterns().getFirst()));
     }
 }

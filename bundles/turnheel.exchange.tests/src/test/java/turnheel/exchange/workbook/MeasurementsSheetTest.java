@@ -90,7 +90,7 @@ class MeasurementsSheetTest {
                     "Heel circumference", "Leg height", "Ease and fit", "Ease around", "Ease in length",
                     "Wanted circumference", "Wanted length", "Ease reached", "Stretch over the heel",
                     "Finished measurements", "Toe depth", "Finished circumference", "Finished length", "Heel depth",
-                    "Cuff height"), labels);
+                    "Heel height", "Cuff height"), labels);
         }
     }
 }

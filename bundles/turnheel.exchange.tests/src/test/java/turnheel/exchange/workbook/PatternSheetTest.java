@@ -36,7 +36,7 @@ class PatternSheetTest {
         assertEquals("Cuff-down: cuff, leg, heel, foot, toe", lines.get("Direction"));
         assertEquals("Wedge toe", lines.get("Toe"));
         assertEquals("Short-row heel, wrapped turns", lines.get("Heel"));
-        assertEquals("Straight leg, ankle height", lines.get("Leg"));
+        assertEquals("Straight leg, ankle height, stitches as the foot", lines.get("Leg"));
         assertEquals("1×1 rib", lines.get("Cuff"));
         assertEquals(List.of("36/37", "38/39", "40/41"),
                 List.of(lines.get("Size 1"), lines.get("Size 2"), lines.get("Size 3")));

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -24,17 +25,21 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 
+import turnheel.engine.design.Cuff;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.Heel;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.Leg;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RoundToe;
-import turnheel.engine.design.ShortRowHeel;
 import turnheel.engine.design.Size;
 import turnheel.engine.design.SockLength;
+import turnheel.engine.design.StitchPattern;
+import turnheel.engine.design.StitchPattern.Fit;
+import turnheel.engine.design.StitchPattern.Zone;
 import turnheel.engine.design.StraightLeg;
 import turnheel.engine.design.Toe;
-import turnheel.engine.design.TurnMethod;
 import turnheel.engine.design.WedgeToe;
 import turnheel.engine.grading.Graded;
 import turnheel.engine.grading.Grader;
@@ -97,6 +102,32 @@ class PoiRecalculationTest {
         }
     }
 
+    /** Every kind of toe with every heel, both ways; legs and cuffs take turns. */
+    static List<Design> combinations() {
+        List<Design> combinations = new ArrayList<>();
+        int turn = 0;
+        for (Direction direction : Direction.values()) {
+            for (Toe toe : Designs.toes()) {
+                for (Heel heel : Designs.heels()) {
+                    combinations.add(Designs.of(toe + " " + heel, direction, toe, heel,
+                            Designs.legs().get(turn % Designs.legs().size()),
+                            Designs.cuffs().get(turn / Designs.legs().size() % Designs.cuffs().size()), List.of()));
+                    turn++;
+                }
+            }
+        }
+        return combinations;
+    }
+
+    @ParameterizedTest(name = "{index}")
+    @MethodSource("combinations")
+    void everyKindEvaluatesToWhatTheEngineSays(Design design) throws IOException {
+        try (XSSFWorkbook workbook = Books.of(design)) {
+            assertEvaluatesToStored(workbook);
+            assertEvaluatesTo(Grader.grade(design), workbook);
+        }
+    }
+
     @Property(tries = 60)
     void anyDesignEvaluatesToWhatTheEngineSays(@ForAll("anyDesigns") Design design) throws IOException {
         try (XSSFWorkbook workbook = Books.of(design)) {
@@ -104,14 +135,25 @@ class PoiRecalculationTest {
         }
     }
 
+    private record Parts(Toe toe, Heel heel, Leg leg, Cuff cuff, List<StitchPattern> patterns) {
+    }
+
     @Provide
     Arbitrary<Design> anyDesigns() {
         Arbitrary<Toe> toes = Arbitraries.oneOf(
                 Combinators.combine(Arbitraries.integers().between(2, 12), Arbitraries.of(Increase.class))
                         .as(RoundToe::new),
-                Arbitraries.of(Increase.class).map(WedgeToe::new));
-        Arbitrary<RibCuff> ribs = Combinators.combine(Arbitraries.integers().between(1, 4),
-                Arbitraries.integers().between(1, 3)).as(RibCuff::new);
+                Arbitraries.of(Increase.class).map(WedgeToe::new), Arbitraries.of(Designs.toes()));
+        Arbitrary<List<StitchPattern>> patterns = Combinators.combine(Arbitraries.of(Zone.class),
+                Arbitraries.integers().between(1, 12), Arbitraries.integers().between(0, 3), Arbitraries.of(Fit.class))
+                .as((zone, repeat, edge, fit) -> new StitchPattern(zone, repeat, edge, 4, fit, 1)).list().ofMaxSize(1);
+        Arbitrary<Cuff> ribs = Combinators.combine(Arbitraries.integers().between(1, 4),
+                Arbitraries.integers().between(1, 3)).as((knit, purl) -> new RibCuff(knit, purl));
+        Arbitrary<Cuff> cuffs = Arbitraries.oneOf(ribs, Arbitraries.of(Designs.cuffs()));
+        Arbitrary<Heel> heels = Arbitraries.of(Designs.heels());
+        Arbitrary<Leg> legs = Arbitraries.oneOf(Arbitraries.of(SockLength.class).map(StraightLeg::new),
+                Arbitraries.of(Designs.legs()));
+        Arbitrary<Parts> parts = Combinators.combine(toes, heels, legs, cuffs, patterns).as(Parts::new);
         Arbitrary<List<Size>> sizes = Combinators.combine(Arbitraries.integers().between(90, 330),
                 Arbitraries.integers().between(90, 330), Arbitraries.integers().between(130, 450),
                 Arbitraries.integers().between(16, 130)).as((length, around, heel, count) -> List.of(
@@ -119,10 +161,10 @@ class PoiRecalculationTest {
                         Designs.with(Designs.size("2", length + 7 + " mm", around + 11 + " mm", heel + 13 + " mm"),
                                 Map.of(), Map.of("foot.stitches", Integer.toString(count)))));
         return Combinators.combine(Arbitraries.of(Direction.class), Arbitraries.integers().between(120, 600),
-                Arbitraries.integers().between(160, 800), toes, Arbitraries.of(SockLength.class), ribs, sizes)
-                .as((direction, stitches, rounds, toe, length, rib, run) -> new Design("", direction,
-                        Designs.gauge(stitches / 10.0 + "/10 cm"), Designs.gauge(rounds / 10.0 + "/10 cm"), toe,
-                        new ShortRowHeel(TurnMethod.WRAPPED), new StraightLeg(length), rib, run));
+                Arbitraries.integers().between(160, 800), parts, sizes)
+                .as((direction, stitches, rounds, all, run) -> new Design("", direction,
+                        Designs.gauge(stitches / 10.0 + "/10 cm"), Designs.gauge(rounds / 10.0 + "/10 cm"),
+                        all.toe(), all.heel(), all.leg(), all.cuff(), all.patterns(), run));
     }
 
     private static void assertEvaluatesToStored(XSSFWorkbook workbook) {

@@ -77,7 +77,7 @@ class RoundsSheetTest {
     @Test
     void aPartWhoseNumbersDoNotWorkOutSaysSo() throws IOException {
         try (XSSFWorkbook workbook = Books.of(Designs.missing())) {
-            List<Row> foot = rows(workbook, "no foot", "Foot");
+            List<Row> foot = rows(workbook, "no length", "Foot");
             assertEquals(1, foot.size());
             assertTrue(foot.getFirst().getCell(4).getStringCellValue().startsWith("Not written"));
         }
