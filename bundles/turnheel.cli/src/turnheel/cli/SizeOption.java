@@ -3,7 +3,6 @@ package turnheel.cli;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,6 +14,7 @@ import turnheel.engine.design.Quantity;
 import turnheel.engine.design.Role;
 import turnheel.engine.design.Size;
 import turnheel.engine.term.Key;
+import turnheel.exchange.sizes.SizeTableReader;
 import turnheel.model.Documents;
 
 /**
@@ -105,7 +105,6 @@ final class SizeOption {
 
     /** {@code foot-length} for {@code body.footLength}. */
     static String word(Parameter parameter) {
-        String name = parameter.key().name().substring(parameter.key().part().length() + 1);
-        return name.replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
+        return SizeTableReader.word(parameter);
     }
 }

@@ -11,28 +11,57 @@ import java.util.Set;
 import com.fasterxml.jackson.core.JsonGenerator;
 
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 import turnheel.cli.Table.Side;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.Size;
+import turnheel.engine.design.Unit;
 import turnheel.engine.term.Key;
+import turnheel.exchange.SizeFiles;
+import turnheel.exchange.sizes.ShoeSize;
 import turnheel.exchange.sizes.SizeTable;
+import turnheel.exchange.sizes.SizeTableProblem;
+import turnheel.exchange.sizes.SizeTableReading;
 import turnheel.exchange.sizes.SizeTables;
 
-/** {@code sizes}: the built-in size tables. */
+/** {@code sizes}: the built-in size tables, a table of one's own, and shoe sizes. */
 @Command(name = "sizes")
 final class SizesVerb extends Verb {
 
     @Parameters(index = "0", arity = "0..1", paramLabel = "NAME", descriptionKey = "table")
     private String name;
 
+    @Option(names = "--shoe", paramLabel = "SIZE")
+    private String shoe;
+
     SizesVerb(Output output) {
         super(output);
     }
 
-    /** The table of a name. */
+    /**
+     * The table of a name, built in or in a file. One that must be put right first is refused.
+     */
     static SizeTable table(String name) throws Refusal {
+        if (!SizeFiles.isName(name)) {
+            return builtIn(name);
+        }
+        SizeTableReading reading = SizeFiles.read(PatternArgument.path(name));
+        List<SizeTableProblem> errors = reading.errors();
+        if (!errors.isEmpty()) {
+            throw refused(name, errors);
+        }
+        return SizeTables.own(name, reading);
+    }
+
+    private static Refusal refused(String name, List<SizeTableProblem> errors) {
+        String first = errors.getFirst().sentence();
+        return new Refusal(errors.size() == 1 ? Words.SIZES_REFUSED.with(name, first)
+                : Words.SIZES_REFUSED_MORE.with(name, first, errors.size() - 1));
+    }
+
+    private static SizeTable builtIn(String name) throws Refusal {
         try {
             return SizeTables.byId(name);
         } catch (IllegalArgumentException unknown) {
@@ -42,15 +71,76 @@ final class SizesVerb extends Verb {
 
     @Override
     public Integer call() throws Refusal {
-        List<SizeTable> tables = name == null ? SizeTables.builtIn() : List.of(table(name));
+        if (shoe != null) {
+            return shoe();
+        }
+        if (name != null && SizeFiles.isName(name)) {
+            return own();
+        }
+        List<SizeTable> tables = name == null ? SizeTables.builtIn() : List.of(builtIn(name));
         if (isJson()) {
-            output().document(Json.document("turnheel-sizes/1", json -> write(tables, json)));
+            output().document(Json.document("turnheel-sizes/1", json -> write(tables, List.of(), json)));
         } else if (name == null) {
             output().lines(list(tables));
         } else {
             output().lines(lines(tables.getFirst()));
         }
         return Main.DONE;
+    }
+
+    /** Shows a table with its problems, whatever they are, so that all of them can be put right at once. */
+    private int own() throws Refusal {
+        SizeTableReading reading = SizeFiles.read(PatternArgument.path(name));
+        if (reading.sizes().isEmpty()) {
+            throw refused(name, reading.problems());
+        }
+        SizeTable table = SizeTables.own(name, reading);
+        if (isJson()) {
+            output().document(Json.document("turnheel-sizes/1",
+                    json -> write(List.of(table), reading.problems(), json)));
+        } else {
+            output().lines(lines(table));
+            if (!reading.problems().isEmpty()) {
+                output().line("");
+                reading.problems().forEach(problem -> output().line(problem.sentence()));
+            }
+        }
+        return reading.errors().isEmpty() ? Main.DONE : Main.QUERIES;
+    }
+
+    private int shoe() throws Refusal {
+        if (name != null) {
+            throw new Refusal(Words.SHOE_OR_TABLE.text());
+        }
+        double foot = footLength();
+        List<ShoeSize> sizes = ShoeSize.of(foot);
+        if (isJson()) {
+            output().document(Json.document("turnheel-shoe/1", json -> write(foot, sizes, json)));
+        } else {
+            output().line(Words.SHOE_FOOT.with(Figures.of(foot, Unit.MILLIMETRES)));
+            sizes.forEach(size -> output().line(size.toString()));
+        }
+        return Main.DONE;
+    }
+
+    private double footLength() throws Refusal {
+        try {
+            return ShoeSize.footLengthMm(shoe);
+        } catch (IllegalArgumentException refused) {
+            throw new Refusal(Words.VALUE_REFUSED.with("--shoe", refused.getMessage()));
+        }
+    }
+
+    private static void write(double foot, List<ShoeSize> sizes, JsonGenerator json) throws IOException {
+        json.writeNumberField("footLengthMm", foot);
+        json.writeArrayFieldStart("sizes");
+        for (ShoeSize size : sizes) {
+            json.writeStartObject();
+            json.writeStringField("system", size.system().title());
+            json.writeNumberField("size", size.number());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private static List<String> list(List<SizeTable> tables) {
@@ -93,7 +183,8 @@ final class SizesVerb extends Verb {
         return lines;
     }
 
-    private static void write(List<SizeTable> tables, JsonGenerator json) throws IOException {
+    private static void write(List<SizeTable> tables, List<SizeTableProblem> problems, JsonGenerator json)
+            throws IOException {
         json.writeArrayFieldStart("tables");
         for (SizeTable table : tables) {
             json.writeStartObject();
@@ -107,6 +198,17 @@ final class SizesVerb extends Verb {
                 write(size, json);
             }
             json.writeEndArray();
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("problems");
+        for (SizeTableProblem problem : problems) {
+            json.writeStartObject();
+            json.writeStringField("kind", problem.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+            json.writeStringField("severity", problem.kind().severity().name().toLowerCase(Locale.ROOT));
+            json.writeNumberField("row", problem.row());
+            json.writeNumberField("column", problem.column());
+            json.writeStringField("message", problem.sentence());
             json.writeEndObject();
         }
         json.writeEndArray();

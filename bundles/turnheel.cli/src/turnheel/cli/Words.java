@@ -98,6 +98,11 @@ enum Words {
     /** {0} list of tables. */
     SIZES_MISSING,
     SIZES_BOTH,
+    /** {0} file, {1} problem. */
+    SIZES_REFUSED,
+    /** {0} file, {1} problem, {2} number of others. */
+    SIZES_REFUSED_MORE,
+    SHOE_OR_TABLE,
 
     /** {0} file, {1} number of sizes, {2} list of sizes. */
     NEW_WRITTEN,
@@ -124,6 +129,8 @@ enum Words {
     CHECK_SUMMARY,
     /** {0} source of the table. */
     SIZES_SOURCE,
+    /** {0} foot length in mm. */
+    SHOE_FOOT,
     NOTHING,
     WHOLE_PATTERN,
 

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -63,11 +64,14 @@ class JsonSchemaTest {
         holds("turnheel-export-1", "export", file, "--to", folder.resolve("gull.csv"), "--json");
         holds("turnheel-sizes-1", "sizes", "--json");
         holds("turnheel-sizes-1", "sizes", "men", "--json");
+        holds("turnheel-sizes-1", "sizes", Files.writeString(folder.resolve("own.csv"),
+                "size,foot-length\nM,24 cm\nS,22\n"), "--json");
+        holds("turnheel-shoe-1", "sizes", "--shoe", "UK 7", "--json");
         holds("turnheel-rounds-1", "rounds", Patterns.cuffDown(folder), "--json", "--size", "L");
     }
 
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {"new", "set", "sizes", "grade", "why", "rounds", "queries", "export"})
+    @ValueSource(strings = {"new", "set", "sizes", "shoe", "grade", "why", "rounds", "queries", "export"})
     void theSchemaRefusesWhatIsNoSuchDocument(String name) throws IOException {
         Schema schema = schema("turnheel-" + name + "-1");
         assertFalse(schema.validate("{\"schema\":\"turnheel-%s/2\"}".formatted(name), InputFormat.JSON).isEmpty());
