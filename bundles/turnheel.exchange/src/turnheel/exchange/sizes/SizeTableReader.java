@@ -101,7 +101,8 @@ public final class SizeTableReader {
             unknownColumns.add(position);
             String all = String.join(" ", SizeColumn.words());
             problem(Kind.UNKNOWN_COLUMN, row.number(), position, "", heading,
-                    Spelling.suggestion(heading, SizeColumn.words()).map(word -> Words.text("headings.nearest", word, all))
+                    Spelling.suggestion(heading, SizeColumn.words())
+                            .map(word -> Words.text("headings.nearest", word, all))
                             .orElseGet(() -> Words.text("headings", all)));
         } else if (known.add(column.get().parameter().key())) {
             columns.put(position, column.get());
