@@ -16,6 +16,11 @@ final class AttributeText {
     private AttributeText() {
     }
 
+    static String of(EAttribute attribute, Object value) {
+        return value instanceof Boolean yes ? YES_OR_NO.get(yes ? 1 : 0)
+                : EcoreUtil.convertToString(attribute.getEAttributeType(), value);
+    }
+
     static Object parse(String given, EAttribute attribute, String value) throws Refusal {
         Class<?> type = attribute.getEAttributeType().getInstanceClass();
         if (type.isEnum()) {

@@ -30,7 +30,6 @@ import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import turnheel.engine.design.Direction;
 import turnheel.engine.design.Materials;
@@ -76,7 +75,7 @@ enum PatternOption {
             case YARN -> MaterialsText.yarn(Door.materials(document));
             case SWATCH -> MaterialsText.swatch(Door.materials(document));
             case INCREASE, TURN, HEEL_TURN, FLAP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS -> places(document)
-                    .map(place -> EcoreUtil.convertToString(place.attribute().getEAttributeType(), place.value()))
+                    .map(place -> AttributeText.of(place.attribute(), place.value()))
                     .distinct().collect(Collectors.joining(" "));
         };
     }

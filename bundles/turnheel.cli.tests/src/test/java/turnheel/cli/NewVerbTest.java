@@ -8,27 +8,43 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+import turnheel.engine.design.CalfLeg;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.FlapHeel;
+import turnheel.engine.design.FlapLength;
 import turnheel.engine.design.Gauge;
+import turnheel.engine.design.HeelTurn;
+import turnheel.engine.design.HemCuff;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.LegCount;
 import turnheel.engine.design.Length;
 import turnheel.engine.design.LengthUnit;
+import turnheel.engine.design.Materials;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RoundToe;
 import turnheel.engine.design.ShortRowHeel;
 import turnheel.engine.design.Size;
 import turnheel.engine.design.SockLength;
+import turnheel.engine.design.StarToe;
+import turnheel.engine.design.StitchPattern.Fit;
+import turnheel.engine.design.StitchPattern.Zone;
+import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.StraightLeg;
+import turnheel.engine.design.Swatch;
 import turnheel.engine.design.TurnMethod;
 import turnheel.engine.design.WedgeToe;
+import turnheel.engine.design.Yarn;
 import turnheel.engine.term.Key;
 import turnheel.model.DocumentException;
 import turnheel.model.Door;
@@ -81,6 +97,24 @@ class NewVerbTest {
         assertEquals(new StraightLeg(SockLength.MID_CALF), design.leg());
         assertEquals(new RibCuff(3, 1), design.cuff());
         assertEquals(Quantity.parse("1.75 in"), design.size("M").overrides().get(new Key("cuff.height")));
+    }
+
+    @Test
+    void takesEveryKindAndChoice() throws DocumentException {
+        Path file = folder.resolve("kinds.turnheel");
+        Run.of("new", file, "--direction", "cuff-down", "--toe", "star", "--heel", "flap-gusset", "--heel-turn", "square",
+                "--flap", "1.25 rows/stitch", "--leg", "calf", "--length", "knee", "--leg-count", "from-ankle", "--cuff",
+                "hem", "--stitch-pattern", "instep: 6+1x8 panel 2; leg: 4x2", "--yarn",
+                "Tidal Four: 200m/50g category 1 2 balls", "--swatch", "30x40 12.5g", "--size", Patterns.M).clean();
+        Design design = design(file);
+        assertEquals(new StarToe(Increase.YARN_OVER), design.toe());
+        assertEquals(new FlapHeel(HeelTurn.SQUARE, new FlapLength.RowsPerStitch(1.25)), design.heel());
+        assertEquals(new CalfLeg(SockLength.KNEE, LegCount.FROM_ANKLE), design.leg());
+        assertEquals(new HemCuff(), design.cuff());
+        assertEquals(List.of(new StitchPattern(Zone.INSTEP, 6, 1, 8, Fit.CENTRED_PANEL, 2),
+                new StitchPattern(Zone.LEG, 4, 0, 2, Fit.WHOLE_REPEATS, 1)), design.stitchPatterns());
+        assertEquals(new Materials(Optional.of(new Yarn("Tidal Four", 200, 50, OptionalInt.of(1))), OptionalInt.of(2),
+                Optional.of(new Swatch(30, 40, 12.5)), Materials.USUAL_MARGIN), design.materials());
     }
 
     @ParameterizedTest(name = "{0}")
@@ -138,13 +172,18 @@ class NewVerbTest {
             --direction   | sideways    | toe-up cuff-down
             --direction   | toeup       | Did you mean toe-up?
             --toe         | wedgee      | Did you mean wedge?
-            --toe         | star        | round wedge
+            --toe         | square      | round wedge star short-row asymmetric
             --increase    | yarnover    | Did you mean yarn-over?
-            --heel        | flap-gusset | short-row
-            --turn        | german      | wrapped
-            --leg         | calf        | straight
+            --heel        | flap        | short-row flap-gusset afterthought
+            --turn        | none        | wrapped twin german yarn-over
+            --leg         | bootcut     | straight calf
+            --heel-turn   | square      | no part of this pattern has that choice
+            --stitch-pattern | 6+1      | instep: 6+1
+            --stitch-pattern | sole: 6+1 | instep
+            --yarn        | 200m        | Tidal Four: 200m/50g
+            --swatch      | 30x40       | 30x40 12.5g
             --length      | crow        | Did you mean crew?
-            --cuff        | hem         | rib-2x2
+            --cuff        | lace        | rib-2x2
             --cuff        | rib-2x0     | not 2×0
             --cuff-height | 3           | a length such as 240 mm
             --cuff-height | 40km        | 24.5 cm or 9 1/2 in
@@ -170,7 +209,6 @@ class NewVerbTest {
             M                                                      | "M" is not a size
             M: hello                                               | is not a size
             M:                                                     | size M has no foot-length
-            M: foot-length=240mm                                   | size M has no foot-circumference
             M: foot-lenght=240mm foot-circumference=225mm          | Did you mean foot-length?
             M: foot-length=240mm foot-length=241mm                 | twice
             M: foot-length=240 foot-circumference=225mm            | foot-length
