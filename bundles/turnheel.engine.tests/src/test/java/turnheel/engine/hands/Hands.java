@@ -1,82 +1,111 @@
 package turnheel.engine.hands;
 
-import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
 
+import turnheel.engine.hands.Loop.More;
 import turnheel.engine.hands.Loop.Origin;
 import turnheel.engine.stitch.Step;
 import turnheel.engine.stitch.Stitch;
 
 /**
- * Two hands and the loops between them. In the round the left needle is emptied every time; flat, a row may turn early.
+ * Two hands and the loops between them. In the round the left needle is emptied every time; flat, a row may turn early, and
+ * then nothing may be worked across the gap until it is closed.
  */
 public final class Hands {
 
-    /** The next loop to work is the first. */
-    private Deque<Loop> left = new ArrayDeque<>();
-    /** The loop worked last is the last. */
-    private Deque<Loop> right = new ArrayDeque<>();
-    private boolean wrongSide;
+    private final Needles needles;
     private boolean turned;
+    /** Whether the row has just begun after a turn. */
+    private boolean atRowStart;
     /** Whether the strand before the next loop was already lifted to make a stitch. */
     private boolean strandUsed;
+    /** Loops of a provisional cast-on that nothing has taken up yet. */
+    private int castOnEdge;
+    private boolean edgeFreed;
+
+    private Hands(int loops) {
+        needles = new Needles(loops);
+    }
 
     /** A needle with so many plain loops. */
     public static Hands holding(int loops) {
-        Hands hands = new Hands();
-        for (int i = 0; i < loops; i++) {
-            hands.left.add(Loop.PLAIN);
-        }
-        return hands;
+        return new Hands(loops);
     }
 
     /** The loops, in the order in which the next round, or a right-side row over all of them, meets them. */
     public List<Loop> loops() {
-        List<Loop> all = new ArrayList<>();
-        if (wrongSide) {
-            all.addAll(right);
-            all.addAll(left);
-            return all.reversed();
-        }
-        all.addAll(right);
-        all.addAll(left);
-        return all;
+        return needles.loops();
     }
 
     public int open() {
         return (int) loops().stream().filter(Loop::open).count();
     }
 
+    /** Loops that still ask for more than to be worked: wrapped, twin, double or open. */
+    public int unfinished() {
+        return (int) loops().stream().filter(loop -> !loop.isPlain()).count();
+    }
+
+    /** Whether a row turned somewhere and nothing was worked across the gap since. */
+    public boolean hasGaps() {
+        return needles.hasGaps();
+    }
+
     /** Where the needles part, counted in loops from the first of {@link #loops}. */
     public int partedAt() {
-        return wrongSide ? left.size() : right.size();
+        return needles.wrongSide() ? needles.toWork() : needles.worked();
+    }
+
+    /** Takes so many held loops back, to be worked after all others. */
+    public void join(int held) {
+        if (needles.wrongSide() || needles.worked() > 0) {
+            throw new Misknit("held loops are joined on the right side, before the round begins");
+        }
+        needles.join(held);
     }
 
     /** One round: uses up every loop of the round before. */
     public void round(List<Step> steps) {
-        strandUsed = false;
-        turned = false;
+        allAround(steps, false);
+    }
+
+    /** A right-side row over all loops that does not turn: the round goes on where it ends. */
+    public void rowIntoRound(List<Step> steps) {
+        allAround(steps, turned);
+    }
+
+    private void allAround(List<Step> steps, boolean afterTurn) {
+        begin(afterTurn);
+        if (needles.wrongSide()) {
+            throw new Misknit("a round begins on the wrong side");
+        }
+        if (needles.worked() > 0) {
+            throw new Misknit("a round begins after %d loops", needles.worked());
+        }
         steps.forEach(this::work);
         if (turned) {
             throw new Misknit("a round does not turn");
         }
-        if (!left.isEmpty()) {
-            throw new Misknit("%d loops are left over at the end of the round, after %d", left.size(), right.size());
+        if (needles.toWork() > 0) {
+            throw new Misknit("%d loops are left over at the end of the round, after %d", needles.toWork(),
+                    needles.worked());
         }
-        left = right;
-        right = new ArrayDeque<>();
+        needles.beginAgain();
     }
 
     /** One flat row: ends where it turns. */
     public void row(List<Step> steps) {
-        strandUsed = false;
-        turned = false;
+        begin(turned);
         steps.forEach(this::work);
         if (!turned) {
             throw new Misknit("the row does not turn");
         }
+    }
+
+    private void begin(boolean afterTurn) {
+        atRowStart = afterTurn;
+        strandUsed = false;
+        turned = false;
     }
 
     private void work(Step step) {
@@ -88,116 +117,187 @@ public final class Hands {
             }
             case Step.Work(Stitch stitch, int count) -> {
                 for (int i = 0; i < count; i++) {
+                    if (turned) {
+                        throw new Misknit("%s after the turn", stitch);
+                    }
                     work(stitch);
+                    atRowStart = false;
                 }
             }
         }
     }
 
     private void work(Stitch stitch) {
-        if (turned) {
-            throw new Misknit("%s after the turn", stitch);
-        }
         switch (stitch) {
             case KNIT, PURL -> {
-                if (take(stitch).open()) {
-                    throw new Misknit("%s into an open yarn-over leaves a hole", stitch);
-                }
-                right.add(Loop.PLAIN);
+                takePlain(stitch);
+                needles.put(Loop.PLAIN);
             }
+            case SLIP -> needles.put(takePlain(stitch));
             case KNIT_THROUGH_BACK -> {
-                if (!take(stitch).open()) {
+                Loop loop = take(stitch);
+                if (!loop.open() || loop.more() != More.NOTHING) {
                     throw new Misknit("%s, but there is no yarn-over to close", stitch);
                 }
-                right.add(Loop.PLAIN);
+                needles.put(Loop.PLAIN);
             }
-            case YARN_OVER -> right.add(Loop.OPEN);
-            case MAKE_ONE_LEFT, MAKE_ONE_RIGHT -> {
-                if (strandUsed) {
-                    throw new Misknit("%s, but the strand was lifted already", stitch);
-                }
-                right.add(Loop.ADDED);
-                strandUsed = true;
-            }
-            case LIFTED_LEFT, LIFTED_RIGHT -> right.add(Loop.ADDED);
+            case YARN_OVER -> needles.put(atRowStart ? Loop.OPEN_AT_TURN : Loop.OPEN);
+            case MAKE_ONE_LEFT, MAKE_ONE_RIGHT -> makeOne(stitch);
+            case LIFTED_LEFT, LIFTED_RIGHT -> needles.put(Loop.ADDED);
             case FRONT_AND_BACK -> {
                 takePlain(stitch);
-                right.add(Loop.PLAIN);
-                right.add(Loop.ADDED);
+                needles.put(Loop.PLAIN);
+                needles.put(Loop.ADDED);
             }
-            case KNIT_TWO_TOGETHER -> join(stitch, Origin.JOINED_RIGHT);
+            case KNIT_TWO_TOGETHER, PURL_TWO_TOGETHER, KNIT_THREE_TOGETHER, PURL_THREE_TOGETHER ->
+                join(stitch, Origin.JOINED_RIGHT);
             case SLIP_SLIP_KNIT -> join(stitch, Origin.JOINED_LEFT);
-            case CAST_ON -> {
-                if (!left.isEmpty()) {
-                    throw new Misknit("%s onto a needle with %d loops", stitch, left.size());
-                }
-                right.add(Loop.PLAIN);
+            case PICK_UP_AND_KNIT -> needles.put(Loop.ADDED);
+            case CAST_ON, PROVISIONAL_CAST_ON -> castOn(stitch);
+            case FREED_LOOP -> freeLoop();
+            case KNIT_WITH_EDGE -> {
+                takePlain(stitch);
+                takeEdge(stitch);
+                needles.put(Loop.PLAIN);
             }
-            case BIND_OFF, DRAW_CLOSED -> takePlain(stitch);
+            case BIND_OFF, DRAW_CLOSED, SEW_DOWN -> takePlain(stitch);
             case GRAFT -> graft();
             case WRAP_AND_TURN -> {
-                left.addFirst(takeAny(stitch).wrapped());
-                turn();
+                needles.putBack(take(stitch).wrapped());
+                turn(false);
             }
-            case TURN -> {
-                if (!left.isEmpty()) {
-                    throw new Misknit("%s without a wrap leaves a gap before %d loops", stitch, left.size());
-                }
-                turn();
+            case TWIN_AND_TURN -> {
+                needles.putBack(take(stitch).twinned());
+                turn(false);
             }
+            case TURN -> turn(needles.toWork() > 0);
             case KNIT_WITH_WRAPS, PURL_WITH_WRAPS -> {
-                Loop loop = takeAny(stitch);
-                if (loop.wraps() == 0) {
+                Loop loop = take(stitch);
+                if (loop.wraps() == 0 || loop.open() || loop.more() != More.NOTHING) {
                     throw new Misknit("%s, but the loop has no wraps", stitch);
                 }
-                right.add(Loop.PLAIN);
+                needles.put(Loop.PLAIN);
             }
+            case KNIT_TWIN, PURL_TWIN -> asOne(stitch, More.TWIN);
+            case DOUBLE_STITCH -> doubleStitch(stitch);
+            case KNIT_DOUBLE, PURL_DOUBLE -> asOne(stitch, More.DOUBLE);
         }
     }
 
+    private void makeOne(Stitch stitch) {
+        if (strandUsed) {
+            throw new Misknit("%s, but the strand was lifted already", stitch);
+        }
+        needles.put(Loop.ADDED);
+        strandUsed = true;
+    }
+
+    private void castOn(Stitch stitch) {
+        if (needles.toWork() > 0) {
+            throw new Misknit("%s onto a needle with %d loops", stitch, needles.toWork());
+        }
+        needles.put(Loop.PLAIN);
+        if (stitch == Stitch.PROVISIONAL_CAST_ON) {
+            castOnEdge++;
+        }
+    }
+
+    /** Between so many stitches lies one loop less. */
+    private void freeLoop() {
+        if (!edgeFreed) {
+            castOnEdge--;
+            edgeFreed = true;
+        }
+        takeEdge(Stitch.FREED_LOOP);
+        needles.put(Loop.PLAIN);
+    }
+
+    private void takeEdge(Stitch stitch) {
+        if (castOnEdge < 1) {
+            throw new Misknit("%s, but no loop of a provisional cast-on is left", stitch);
+        }
+        castOnEdge--;
+    }
+
+    private void doubleStitch(Stitch stitch) {
+        if (!atRowStart) {
+            throw new Misknit("%s is made right after a turn", stitch);
+        }
+        takePlain(stitch);
+        if (needles.gapBehind()) {
+            needles.closeGapBehind();
+        }
+        needles.put(Loop.DOUBLED);
+    }
+
+    private void asOne(Stitch stitch, More more) {
+        if (take(stitch).more() != more) {
+            throw new Misknit("%s, but the loop is no %s", stitch, more);
+        }
+        needles.put(Loop.PLAIN);
+    }
+
+    /**
+     * Works several loops as one. Across a gap this closes it; a yarn-over made at a turn is closed by a neighbour. The first
+     * loop of a decrease across the edge of short rows may be wrapped, its wraps are lifted with it.
+     */
     private void join(Stitch stitch, Origin origin) {
-        takePlain(stitch);
-        takePlain(stitch);
-        right.add(new Loop(false, 0, origin));
+        int plain = 0;
+        for (int i = 0; i < stitch.takes(); i++) {
+            if (i > 0 && needles.gapAhead()) {
+                needles.closeGapAhead();
+            }
+            Loop loop = take(stitch);
+            boolean wrapsLifted = i == 0 && loop.wraps() > 0 && !loop.open() && loop.more() == More.NOTHING;
+            if (loop.isPlain() || wrapsLifted) {
+                plain++;
+            } else if (loop.more() != More.OVER_AT_TURN) {
+                throw new Misknit("%s into a loop that is %s", stitch, loop);
+            }
+        }
+        if (plain == 0) {
+            throw new Misknit("%s works yarn-overs together without a stitch", stitch);
+        }
+        needles.put(Loop.joined(origin));
     }
 
     /** Takes one loop from each end: the two needles lie side by side. */
     private void graft() {
         takePlain(Stitch.GRAFT);
-        if (left.isEmpty()) {
+        if (needles.toWork() == 0) {
             throw new Misknit("a loop has no partner to be grafted to");
         }
-        left.removeLast();
+        needles.takeFromFarEnd();
     }
 
-    private void turn() {
-        Deque<Loop> worked = right;
-        right = new ArrayDeque<>(new ArrayList<>(left).reversed());
-        left = new ArrayDeque<>(new ArrayList<>(worked).reversed());
-        wrongSide = !wrongSide;
+    private void turn(boolean leavesGap) {
+        needles.turn(leavesGap);
         turned = true;
     }
 
-    private void takePlain(Stitch stitch) {
-        if (take(stitch).open()) {
-            throw new Misknit("%s into an open yarn-over", stitch);
+    /** The next loop, which must ask for nothing more: a wrap or yarn-over that is passed over stays as a bar or a hole. */
+    private Loop takePlain(Stitch stitch) {
+        Loop loop = take(stitch);
+        if (loop.open()) {
+            throw new Misknit("%s into an open yarn-over leaves a hole", stitch);
         }
-    }
-
-    /** The next loop, which must not be wrapped: a wrap that is passed over stays as a bar on the right side. */
-    private Loop take(Stitch stitch) {
-        Loop loop = takeAny(stitch);
         if (loop.wraps() > 0) {
             throw new Misknit("%s passes over a wrapped loop", stitch);
+        }
+        if (loop.more() != More.NOTHING) {
+            throw new Misknit("%s into one leg of a %s", stitch, loop.more());
         }
         return loop;
     }
 
-    private Loop takeAny(Stitch stitch) {
-        if (left.isEmpty()) {
-            throw new Misknit("%s, but the left needle is empty after %d loops", stitch, right.size());
+    private Loop take(Stitch stitch) {
+        if (needles.toWork() == 0) {
+            throw new Misknit("%s, but the left needle is empty after %d loops", stitch, needles.worked());
+        }
+        if (needles.gapAhead()) {
+            throw new Misknit("%s leaves a gap before %d loops", stitch, needles.toWork());
         }
         strandUsed = false;
-        return left.removeFirst();
+        return needles.take();
     }
 }
