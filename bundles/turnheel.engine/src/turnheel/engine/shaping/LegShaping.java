@@ -27,15 +27,15 @@ final class LegShaping {
         this.toeUp = toeUp;
     }
 
-    List<Round> rounds(Leg leg) {
-        int foot = whole.count(Catalogue.FOOT_STITCHES);
+    /** @param below stitches where the leg meets what lies below it: heel or foot */
+    List<Round> rounds(Leg leg, int below) {
         int ankle = whole.count(Catalogue.LEG_STITCHES);
         int rounds = whole.count(Catalogue.LEG_ROUNDS);
         int top = switch (leg) {
             case StraightLeg straight -> ankle;
             case CalfLeg calf -> whole.count(Catalogue.LEG_TOP);
         };
-        Needle needle = new Needle(toeUp ? foot : top);
+        Needle needle = new Needle(toeUp ? below : top);
         if (toeUp) {
             EvenSpread.adjust(needle, ankle);
         }
@@ -44,7 +44,7 @@ final class LegShaping {
             case CalfLeg calf -> calf(needle, rounds);
         }
         if (!toeUp) {
-            EvenSpread.adjust(needle, foot);
+            EvenSpread.adjust(needle, below);
         }
         return needle.rounds();
     }
@@ -53,14 +53,18 @@ final class LegShaping {
     private void calf(Needle needle, int rounds) {
         int pairs = whole.count(Catalogue.LEG_INCREASES);
         int over = whole.count(Catalogue.LEG_INCREASE_OVER);
+        if (pairs == 0) {
+            needle.plain(rounds);
+            return;
+        }
         if (pairs > over || over > rounds) {
             throw new Whole.NotKnittable();
         }
         if (!toeUp) {
             needle.plain(rounds - over);
         }
-        int gap = pairs == 0 ? 0 : over / pairs;
-        int wider = pairs == 0 ? 0 : over % pairs;
+        int gap = over / pairs;
+        int wider = over % pairs;
         for (int pair = 0; pair < pairs; pair++) {
             if (toeUp) {
                 needle.plain(gap - 1 + (pair < wider ? 1 : 0));
@@ -71,9 +75,6 @@ final class LegShaping {
                         work(KNIT, needle.stitches() - 6), work(KNIT_TWO_TOGETHER), work(KNIT)));
                 needle.plain(gap - 1 + (pair >= pairs - wider ? 1 : 0));
             }
-        }
-        if (pairs == 0) {
-            needle.plain(over);
         }
         if (toeUp) {
             needle.plain(rounds - over);

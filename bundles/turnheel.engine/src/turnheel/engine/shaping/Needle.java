@@ -66,7 +66,7 @@ final class Needle {
     private void add(int ownNumber, RoundKind kind, List<Step> steps) {
         stitches += steps.stream().mapToInt(step -> step.leaves() - step.takes()).sum();
         // a flat row leaves the yarn-overs of its turns where they are; a round works every loop
-        int left = kind == RoundKind.ROW ? openYarnOvers - closedBy(steps) : 0;
+        int left = kind == RoundKind.ROW ? Math.max(0, openYarnOvers - closedBy(steps)) : 0;
         openYarnOvers = left + steps.stream().mapToInt(Step::openYarnOvers).sum();
         rounds.add(new Round(ownNumber, kind, steps, stitches, openYarnOvers));
     }

@@ -48,7 +48,7 @@ public final class Rounds {
         if (!workedLast()) {
             parts.add(heel);
         }
-        parts.add(part(Part.LEG, () -> new LegShaping(size, toeUp).rounds(design.leg())));
+        parts.add(part(Part.LEG, () -> new LegShaping(size, toeUp).rounds(design.leg(), belowLeg())));
         parts.add(part(Part.CUFF, () -> new CuffShaping(size, toeUp).rounds(design.cuff(), legTop())));
         List<PartRounds> inOrder = new ArrayList<>(toeUp ? parts : parts.reversed());
         if (workedLast()) {
@@ -101,6 +101,11 @@ public final class Rounds {
             needle.plain(rounds - gussetRounds);
         }
         return needle.rounds();
+    }
+
+    /** A flap cuff-down is worked on the leg's own stitches; its gusset leads to those of the foot. */
+    private int belowLeg() {
+        return whole.count(design.heel() instanceof FlapHeel && !toeUp ? LEG_STITCHES : FOOT_STITCHES);
     }
 
     private int legTop() {

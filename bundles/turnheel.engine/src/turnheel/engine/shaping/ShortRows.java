@@ -66,10 +66,12 @@ final class ShortRows {
             // from the second row back on, the double stitch of the turn before the last lies in the way too
             int doubles = back == 1 ? 1 : 2;
             int plain = centre + back - 1 - doubles;
-            needle.row(steps(work(Stitch.DOUBLE_STITCH), work(plain(row), plain), work(asOne, doubles), work(Stitch.TURN)));
+            // the last row ends on the right side, where the round goes on
+            needle.row(steps(work(Stitch.DOUBLE_STITCH), work(plain(row), plain), work(asOne, doubles),
+                    work(Stitch.TURN, back < turned ? 1 : 0)));
         }
-        // the double stitch of the last turn lies on the right-hand edge of the right side
-        needle.unnumbered(RoundKind.PLAIN, steps(work(plain(1), stitches - 1), work(Stitch.KNIT_DOUBLE)));
+        // the double stitch of the last turn is the first that the next round meets
+        needle.unnumbered(RoundKind.PLAIN, steps(work(Stitch.KNIT_DOUBLE), work(Stitch.KNIT, stitches - 1)));
     }
 
     /** Each row after a turn begins with a yarn-over, later worked together with the stitch beyond the gap. */
