@@ -30,11 +30,15 @@ class CatalogueTest {
     @Test
     void keepsThePromisedRoles() {
         assertEquals(Set.of("foot.stitches", "foot.instep", "foot.rounds", "toe.points", "toe.castOn",
-                "toe.alternateFrom", "toe.tip", "toe.plainBetween", "heel.stitches", "heel.centre", "leg.stitches",
-                "leg.rounds", "cuff.height", "cuff.stitches", "cuff.rounds"), keys(Role.RULE));
-        assertEquals(Set.of("gauge.stitches", "gauge.rounds", "body.footLength", "body.footCircumference",
-                "body.ankleCircumference", "body.heelCircumference", "body.legHeight", "fit.easeAround",
-                "fit.easeLength"), keys(Role.INPUT));
+                "toe.alternateFrom", "toe.tip", "toe.plainBetween", "toe.plainMost", "toe.secondLineAfter", "toe.stitches",
+                "toe.centre", "foot.repeats", "heel.stitches", "heel.centre", "heel.gussetIncreases", "heel.flapRows",
+                "heel.turnOffset", "heel.corner", "heel.pickUp", "heel.points", "heel.tip", "heel.alternateFrom",
+                "heel.plainBetween", "leg.stitches", "leg.topStitches", "leg.increaseOver", "leg.rounds", "cuff.height",
+                "cuff.stitches", "cuff.rounds"), keys(Role.RULE));
+        assertEquals(Set.of("gauge.stitches", "gauge.rounds", "gauge.instepStitches", "gauge.legStitches",
+                "gauge.flapRows", "gauge.cuffRounds", "body.footLength", "body.footCircumference",
+                "body.ankleCircumference", "body.heelCircumference", "body.calfCircumference", "body.calfHeight",
+                "body.legHeight", "fit.easeAround", "fit.easeLength"), keys(Role.INPUT));
     }
 
     private static Set<String> keys(Role role) {

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -15,15 +14,20 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import turnheel.engine.checks.Checks;
+import turnheel.engine.design.AfterthoughtHeel.Cap;
 import turnheel.engine.design.Cuff;
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.FlapLength;
 import turnheel.engine.design.Heel;
+import turnheel.engine.design.HeelTurn;
 import turnheel.engine.design.Increase;
 import turnheel.engine.design.Leg;
+import turnheel.engine.design.LegCount;
 import turnheel.engine.design.Parameter;
-import turnheel.engine.design.RoundToe;
+import turnheel.engine.design.StitchPattern.Fit;
+import turnheel.engine.design.StitchPattern.Zone;
 import turnheel.engine.design.Toe;
-import turnheel.engine.design.WedgeToe;
+import turnheel.engine.design.TurnMethod;
 import turnheel.engine.fixture.Designs;
 import turnheel.engine.fixture.Draft;
 import turnheel.engine.query.Severity;
@@ -40,7 +44,37 @@ class KindsOfPartTest {
         assertCovers(Heel.class, Designs.ONE_HEEL_OF_EACH);
         assertCovers(Leg.class, Designs.ONE_LEG_OF_EACH);
         assertCovers(Cuff.class, Designs.ONE_CUFF_OF_EACH);
-        assertEquals(Set.of(Increase.values()), toes().map(KindsOfPartTest::increase).collect(Collectors.toSet()));
+        assertCovers(FlapLength.class, Designs.ONE_FLAP_LENGTH_OF_EACH);
+    }
+
+    /** The choices within a kind: every constant of every enumeration is met. */
+    @Test
+    void hasAFixtureForEveryChoice() {
+        assertEquals(Set.of(Increase.values()), chosen(Designs.EVERY_TOE, Increase.class));
+        assertEquals(Set.of(TurnMethod.values()), chosen(Designs.EVERY_TOE, TurnMethod.class));
+        assertEquals(Set.of(TurnMethod.values()), chosen(Designs.EVERY_HEEL, TurnMethod.class));
+        assertEquals(Set.of(HeelTurn.values()), chosen(Designs.EVERY_HEEL, HeelTurn.class));
+        assertEquals(Set.of(Cap.values()), chosen(Designs.EVERY_HEEL, Cap.class));
+        assertCovers(FlapLength.class, List.copyOf(chosen(Designs.EVERY_HEEL, FlapLength.class)));
+        assertEquals(Set.of(LegCount.values()), chosen(Designs.EVERY_LEG, LegCount.class));
+        assertEquals(Set.of(Zone.values()), chosen(Designs.EVERY_STITCH_PATTERN, Zone.class));
+        assertEquals(Set.of(Fit.values()), chosen(Designs.EVERY_STITCH_PATTERN, Fit.class));
+        assertCovers(Toe.class, Designs.EVERY_TOE);
+        assertCovers(Heel.class, Designs.EVERY_HEEL);
+        assertCovers(Leg.class, Designs.EVERY_LEG);
+        assertCovers(Cuff.class, Designs.EVERY_CUFF);
+    }
+
+    /** The values of one type among the components of records. */
+    private static <T> Set<T> chosen(List<?> records, Class<T> type) {
+        return records.stream().flatMap(fixture -> Stream.of(fixture.getClass().getRecordComponents())
+                .filter(component -> component.getType() == type).map(component -> {
+                    try {
+                        return type.cast(component.getAccessor().invoke(fixture));
+                    } catch (ReflectiveOperationException e) {
+                        throw new AssertionError(e);
+                    }
+                })).collect(Collectors.toSet());
     }
 
     private static void assertCovers(Class<?> kind, List<?> fixtures) {
@@ -48,37 +82,19 @@ class KindsOfPartTest {
                 fixtures.stream().map(Object::getClass).collect(Collectors.toSet()));
     }
 
-    /** Every kind with every direction; toes with every increase. */
+    /** Every kind with every choice, in both directions. */
     static List<Draft> oneOfEach() {
         List<Draft> drafts = new ArrayList<>();
         for (Direction direction : Direction.values()) {
             Draft base = Designs.toeUp64().with("body.heelCircumference = 310 mm; body.ankleCircumference = 210 mm")
                     .with(direction);
-            toes().forEach(toe -> drafts.add(base.with(toe)));
-            Designs.ONE_HEEL_OF_EACH.forEach(heel -> drafts.add(base.with(heel)));
-            Designs.ONE_LEG_OF_EACH.forEach(leg -> drafts.add(base.with(leg)));
-            Designs.ONE_CUFF_OF_EACH.forEach(cuff -> drafts.add(base.with(cuff)));
+            Designs.EVERY_TOE.forEach(toe -> drafts.add(base.with(toe)));
+            Designs.EVERY_HEEL.forEach(heel -> drafts.add(base.with(heel)));
+            Designs.EVERY_LEG.forEach(leg -> drafts.add(base.with(leg)));
+            Designs.EVERY_CUFF.forEach(cuff -> drafts.add(base.with(cuff)));
+            Designs.EVERY_STITCH_PATTERN.forEach(pattern -> drafts.add(base.with(pattern)));
         }
         return drafts;
-    }
-
-    private static Stream<Toe> toes() {
-        return Designs.ONE_TOE_OF_EACH.stream()
-                .flatMap(toe -> Arrays.stream(Increase.values()).map(increase -> with(toe, increase)));
-    }
-
-    private static Toe with(Toe toe, Increase increase) {
-        return switch (toe) {
-            case RoundToe round -> new RoundToe(round.lines(), increase);
-            case WedgeToe wedge -> new WedgeToe(increase);
-        };
-    }
-
-    private static Increase increase(Toe toe) {
-        return switch (toe) {
-            case RoundToe round -> round.increase();
-            case WedgeToe wedge -> wedge.increase();
-        };
     }
 
     @ParameterizedTest

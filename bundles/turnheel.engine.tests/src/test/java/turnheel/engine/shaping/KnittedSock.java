@@ -1,17 +1,31 @@
 package turnheel.engine.shaping;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static turnheel.engine.shaping.ExpectedCounts.count;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
 
+import turnheel.engine.design.AfterthoughtHeel;
+import turnheel.engine.design.CalfLeg;
 import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.FlapHeel;
+import turnheel.engine.design.Parameter;
 import turnheel.engine.design.Part;
+import turnheel.engine.design.ShortRowHeel;
+import turnheel.engine.design.ShortRowToe;
+import turnheel.engine.design.StraightLeg;
 import turnheel.engine.grading.Graded;
 import turnheel.engine.grading.GradedSize;
 import turnheel.engine.hands.Hands;
+import turnheel.engine.stitch.Step;
+import turnheel.engine.stitch.Stitch;
 
 /**
  * One size, knitted from the first loop to the last by hands that know only the steps. After every round the needle
@@ -36,9 +50,18 @@ final class KnittedSock {
     static void knit(Graded graded, GradedSize size) {
         KnittedSock sock = new KnittedSock(graded.design(), size);
         List<PartRounds> parts = Rounds.of(graded, size);
-        assertEquals(sock.toeUp ? TOE_UP : TOE_UP.reversed(), parts.stream().map(PartRounds::part).toList());
+        assertEquals(sock.order(), parts.stream().map(PartRounds::part).toList());
         parts.forEach(sock::knit);
         assertEquals(0, sock.needle.loops().size(), "the sock is finished with loops on the needle");
+    }
+
+    private List<Part> order() {
+        List<Part> order = new ArrayList<>(toeUp ? TOE_UP : TOE_UP.reversed());
+        if (design.heel() instanceof AfterthoughtHeel) {
+            order.remove(Part.HEEL);
+            order.add(Part.HEEL);
+        }
+        return order;
     }
 
     /** Knits one part whose neighbours could not be shaped. */
@@ -52,63 +75,87 @@ final class KnittedSock {
         assertEquals(before(part.part()), needle.loops().size(), () -> "on the needle before the " + part.part());
         switch (part.part()) {
             case TOE -> toe(part.rounds());
-            case FOOT -> {
-                inTheRound(part.rounds());
-                assertNumbered(count(size, Catalogue.FOOT_ROUNDS), part.rounds());
-            }
             case HEEL -> heel(part.rounds());
-            case LEG -> {
-                inTheRound(part.rounds());
-                assertNumbered(count(size, Catalogue.LEG_ROUNDS), part.rounds());
-            }
-            case CUFF -> {
-                inTheRound(part.rounds());
-                assertNumbered(count(size, Catalogue.CUFF_ROUNDS), part.rounds());
-            }
+            case FOOT, LEG, CUFF -> part.rounds().forEach(this::work);
             case GAUGE, BODY, FIT, YARN -> throw new AssertionError(part.part() + " has rounds");
         }
+        assertEquals(ExpectedCounts.of(part.part(), design, size), part.rounds().stream().map(Round::stitches).toList(),
+                () -> "stitches after the rounds of the " + part.part());
+        assertNumbered(numbered(part.part()), part.rounds());
         assertEquals(after(part.part()), needle.loops().size(), () -> "on the needle after the " + part.part());
-        assertEquals(0, needle.open(), () -> "yarn-overs left open by the " + part.part());
+        assertEquals(0, needle.unfinished(), () -> "yarn-overs, wraps, twins or doubles left by the " + part.part());
+        assertFalse(needle.hasGaps(), () -> "gaps left by the " + part.part());
+        assertEquals(0, needle.partedAt(), () -> "the hands stop amid the loops of the " + part.part());
     }
 
-    private void inTheRound(List<Round> rounds) {
-        for (Round round : rounds) {
+    private int numbered(Part part) {
+        return switch (part) {
+            case TOE -> count(size, Catalogue.TOE_ROUNDS);
+            case FOOT -> count(size, Catalogue.FOOT_ROUNDS);
+            case HEEL -> design.heel() instanceof FlapHeel
+                    ? count(size, Catalogue.HEEL_FLAP_ROWS) + count(size, Catalogue.HEEL_TURN_ROWS)
+                    : count(size, Catalogue.HEEL_ROWS);
+            case LEG -> count(size, Catalogue.LEG_ROUNDS);
+            case CUFF -> ExpectedCounts.numberedRoundsOfCuff(design, size);
+            case GAUGE, BODY, FIT, YARN -> throw new AssertionError(part + " is not knitted");
+        };
+    }
+
+    private void work(Round round) {
+        boolean flat = round.kind() == RoundKind.ROW || round.kind() == RoundKind.TURN;
+        if (!flat) {
             needle.round(round.steps());
-            assertCounts(round, needle);
+        } else if (turns(round)) {
+            needle.row(round.steps());
+        } else {
+            needle.rowIntoRound(round.steps());
         }
+        assertEquals(round.stitches(), needle.loops().size(), () -> "loops after " + round);
+        assertEquals(round.openYarnOvers(), needle.open(), () -> "open yarn-overs after " + round);
+    }
+
+    /** The last row of some cups ends on the right side where the round goes on. */
+    private static boolean turns(Round row) {
+        return row.steps().getLast() instanceof Step.Work(Stitch stitch, int once)
+                && Set.of(Stitch.TURN, Stitch.WRAP_AND_TURN, Stitch.TWIN_AND_TURN).contains(stitch);
     }
 
     private void toe(List<Round> rounds) {
-        inTheRound(rounds);
-        assertEquals(ExpectedCounts.ofToe(design, size), rounds.stream().map(Round::stitches).toList());
-        assertNumbered(count(size, Catalogue.TOE_ROUNDS), rounds);
+        if (design.toe() instanceof ShortRowToe && !toeUp) {
+            flat(rounds, count(size, Catalogue.TOE_STITCHES), RoundKind.GRAFT);
+        } else {
+            rounds.forEach(this::work);
+        }
     }
 
     private void heel(List<Round> rows) {
-        Hands heel = Hands.holding(count(size, Catalogue.HEEL_STITCHES));
-        for (Round row : rows) {
-            heel.row(row.steps());
-            assertCounts(row, heel);
+        switch (design.heel()) {
+            case ShortRowHeel heel -> flat(rows, count(size, Catalogue.HEEL_STITCHES), RoundKind.BIND_OFF);
+            case FlapHeel heel when toeUp -> flat(rows, count(size, Catalogue.HEEL_STITCHES)
+                    + 2 * count(size, Catalogue.HEEL_GUSSET_INCREASES), RoundKind.BIND_OFF);
+            case FlapHeel heel -> flat(rows, count(size, Catalogue.HEEL_STITCHES), RoundKind.PICK_UP);
+            case AfterthoughtHeel heel -> rows.forEach(this::work);
         }
-        assertNumbered(count(size, Catalogue.HEEL_ROWS), rows);
-        assertEquals(0, heel.loops().stream().filter(loop -> loop.wraps() > 0).count(), "wraps that were never worked");
-        assertEquals(0, heel.partedAt(), "the heel ends where it began, all loops before the hands");
     }
 
-    private static void assertCounts(Round round, Hands hands) {
-        assertEquals(round.stitches(), hands.loops().size(), () -> "loops after " + round);
-        assertEquals(round.openYarnOvers(), hands.open(), () -> "open yarn-overs after " + round);
+    /** Works on some of the loops while the others are held: until the round of a kind takes them back, or to the end. */
+    private void flat(List<Round> rounds, int worked, RoundKind takesBack) {
+        int held = needle.loops().size() - worked;
+        assertTrue(held >= 0, "more loops are worked than there are");
+        needle = Hands.holding(worked);
+        for (Round round : rounds) {
+            if (round.kind() == takesBack) {
+                needle.join(held);
+                held = 0;
+            }
+            work(round);
+        }
+        needle.join(held);
     }
 
     private static void assertNumbered(int rounds, List<Round> all) {
-        int number = 0;
-        for (Round round : all) {
-            if (round.number() != 0) {
-                number++;
-                assertEquals(number, round.number());
-            }
-        }
-        assertEquals(rounds, number, "numbered rounds");
+        List<Integer> numbers = all.stream().map(Round::number).filter(number -> number != 0).toList();
+        assertEquals(IntStream.rangeClosed(1, rounds).boxed().toList(), numbers, "numbered rounds");
     }
 
     private int before(Part part) {
@@ -122,18 +169,38 @@ final class KnittedSock {
     private int toeSide(Part part) {
         return switch (part) {
             case TOE -> 0;
-            case FOOT, HEEL, LEG -> count(size, Catalogue.FOOT_STITCHES);
-            case CUFF -> count(size, Catalogue.LEG_STITCHES);
+            case FOOT -> count(size, Catalogue.FOOT_STITCHES);
+            case HEEL -> atGusset();
+            case LEG -> ExpectedCounts.belowLeg(design, size);
+            case CUFF -> count(size, legTop());
             case GAUGE, BODY, FIT, YARN -> throw new AssertionError(part + " is not knitted");
         };
     }
 
     private int cuffSide(Part part) {
         return switch (part) {
-            case TOE, FOOT, HEEL -> count(size, Catalogue.FOOT_STITCHES);
-            case LEG -> count(size, Catalogue.LEG_STITCHES);
+            case TOE -> count(size, Catalogue.FOOT_STITCHES);
+            case FOOT -> design.heel() instanceof FlapHeel ? atGusset() : count(size, Catalogue.FOOT_STITCHES);
+            case HEEL -> design.heel() instanceof AfterthoughtHeel ? 0 : ExpectedCounts.belowLeg(design, size);
+            case LEG -> count(size, legTop());
             case CUFF -> 0;
             case GAUGE, BODY, FIT, YARN -> throw new AssertionError(part + " is not knitted");
+        };
+    }
+
+    /** Where foot and heel meet, at the widest place of a gusset; an afterthought heel begins and ends with nothing. */
+    private int atGusset() {
+        return switch (design.heel()) {
+            case ShortRowHeel heel -> count(size, Catalogue.FOOT_STITCHES);
+            case FlapHeel heel -> count(size, toeUp ? Catalogue.HEEL_WIDEST : Catalogue.HEEL_AFTER_PICK_UP);
+            case AfterthoughtHeel heel -> 0;
+        };
+    }
+
+    private Parameter legTop() {
+        return switch (design.leg()) {
+            case StraightLeg leg -> Catalogue.LEG_STITCHES;
+            case CalfLeg leg -> Catalogue.LEG_TOP;
         };
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import turnheel.engine.design.Part;
 import turnheel.engine.fixture.Draft;
 import turnheel.engine.grading.Graded;
+import turnheel.engine.grading.GradedSize;
 import turnheel.engine.writing.RoundText;
 
 /** Short ways to the rounds of a part of a one-size design. */
@@ -15,8 +16,11 @@ final class Parts {
 
     static List<Round> rounds(Draft draft, Part part) {
         Graded graded = draft.graded();
-        return Rounds.of(graded, graded.sizes().getFirst()).stream().filter(rounds -> rounds.part() == part).findFirst()
-                .orElseThrow().rounds();
+        return rounds(graded, graded.sizes().getFirst(), part);
+    }
+
+    static List<Round> rounds(Graded graded, GradedSize size, Part part) {
+        return Rounds.of(graded, size).stream().filter(rounds -> rounds.part() == part).findFirst().orElseThrow().rounds();
     }
 
     /** The round with this number. */

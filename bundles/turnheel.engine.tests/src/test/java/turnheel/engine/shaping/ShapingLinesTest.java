@@ -8,23 +8,33 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
+import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
+import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Provide;
 import turnheel.engine.checks.Checks;
+import turnheel.engine.design.AsymmetricToe;
 import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.FlapHeel;
+import turnheel.engine.design.Heel;
 import turnheel.engine.design.Part;
+import turnheel.engine.design.RoundToe;
+import turnheel.engine.design.ShortRowToe;
+import turnheel.engine.design.StarToe;
+import turnheel.engine.design.Toe;
 import turnheel.engine.design.WedgeToe;
+import turnheel.engine.fixture.Designs;
 import turnheel.engine.fixture.Draft;
 import turnheel.engine.fixture.RandomDesigns;
 import turnheel.engine.fixture.Repeatable;
 import turnheel.engine.grading.Graded;
 import turnheel.engine.grading.GradedSize;
 import turnheel.engine.hands.Hands;
-import turnheel.engine.hands.Loop;
 import turnheel.engine.hands.Loop.Origin;
+import turnheel.engine.hands.Loop;
 import turnheel.engine.query.Severity;
 
 /** What shaping looks like on the needle. */
@@ -32,9 +42,9 @@ class ShapingLinesTest {
 
     /** Every section between two lines changes by one stitch at the same place, every round. */
     @Repeatable
-    void everyLineOfARoundToeIsWhole(@ForAll("toes") Draft draft) {
+    void everyLineOfARoundOrStarToeIsWhole(@ForAll("roundOrStar") Draft draft) {
         Graded graded = draft.graded();
-        Assume.that(isSound(graded) && !(draft.toe() instanceof WedgeToe));
+        Assume.that(isSound(graded));
         GradedSize size = graded.sizes().getFirst();
         for (List<Origin> needle : needleAfterShaping(graded, size)) {
             List<List<Origin>> sections = cut(needle, (int) size.value(Catalogue.TOE_POINTS));
@@ -45,9 +55,9 @@ class ShapingLinesTest {
 
     /** Both sides change by two stitches, and each side is its own mirror image: ssk answers k2tog. */
     @Repeatable
-    void theLinesOfAWedgeToeLeanTowardsEachOther(@ForAll("toes") Draft draft) {
+    void theLinesOfAWedgeToeLeanTowardsEachOther(@ForAll("wedges") Draft draft) {
         Graded graded = draft.graded();
-        Assume.that(isSound(graded) && draft.toe() instanceof WedgeToe);
+        Assume.that(isSound(graded));
         for (List<Origin> needle : needleAfterShaping(graded, graded.sizes().getFirst())) {
             List<List<Origin>> sides = cut(needle, 2);
             assertEquals(sides.getFirst(), sides.getLast());
@@ -58,12 +68,58 @@ class ShapingLinesTest {
         }
     }
 
+    /** The little toe's line lies in the middle of the round; while it is alone, nothing else changes. */
+    @Repeatable
+    void theLineOfTheLittleToeShapesInEveryShapingRound(@ForAll("asymmetric") Draft draft) {
+        Graded graded = draft.graded();
+        Assume.that(isSound(graded));
+        GradedSize size = graded.sizes().getFirst();
+        List<List<Origin>> shaped = needleAfterShaping(graded, size);
+        int alone = (int) size.value(Catalogue.TOE_SECOND_LINE_AFTER);
+        List<List<Origin>> fromTheFoot = draft.direction() == Direction.TOE_UP ? shaped.reversed() : shaped;
+        for (int i = 0; i < fromTheFoot.size(); i++) {
+            List<Origin> needle = fromTheFoot.get(i);
+            assertEquals(i < alone ? 2 : 4, changes(needle), needle::toString);
+            assertEquals(needle, needle.reversed().stream().map(ShapingLinesTest::mirrored).toList());
+            // two stitches in the middle, and the changes on either side of them
+            int middle = needle.size() / 2;
+            assertEquals(2, changes(needle.subList(middle - 2, middle + 2)), needle::toString);
+        }
+    }
+
+    /** k2tog before the instep and ssk after it, a knit stitch between; increases right beside it. */
+    @Repeatable
+    void theGussetShapesBesideTheInstep(@ForAll("flaps") Draft draft) {
+        Graded graded = draft.graded();
+        Assume.that(isSound(graded));
+        GradedSize size = graded.sizes().getFirst();
+        boolean toeUp = draft.direction() == Direction.TOE_UP;
+        int heel = (int) size.value(Catalogue.HEEL_STITCHES);
+        int instep = (int) size.value(toeUp ? Catalogue.FOOT_STITCHES : Catalogue.LEG_STITCHES) - heel;
+        Hands hands = Hands.holding((int) size.value(toeUp ? Catalogue.FOOT_STITCHES : Catalogue.HEEL_AFTER_PICK_UP));
+        for (Round round : Parts.rounds(graded, size, Part.FOOT)) {
+            hands.round(round.steps());
+            List<Origin> needle = hands.loops().stream().map(Loop::origin).toList();
+            if (round.kind() == RoundKind.INCREASE) {
+                assertEquals(2, changes(needle));
+                assertEquals(List.of(Origin.NEW, Origin.NEW), List.of(needle.get(instep), needle.getLast()));
+            } else if (round.kind() == RoundKind.DECREASE) {
+                assertEquals(2, changes(needle));
+                int before = needle.indexOf(Origin.JOINED_RIGHT);
+                assertEquals(before + instep + 3, needle.indexOf(Origin.JOINED_LEFT), needle::toString);
+                // rounds begin in the middle of the sole
+                int after = needle.size() - 1 - needle.indexOf(Origin.JOINED_LEFT);
+                assertTrue(Math.abs(before - after) <= 1, needle::toString);
+            }
+        }
+    }
+
     /** The counts of a toe from the cuff down are those of the toe-up one backwards. */
     @Repeatable
     void cuffDownIsToeUpBackwards(@ForAll("toes") Draft draft) {
         Graded toeUp = draft.with(Direction.TOE_UP).graded();
         Graded cuffDown = draft.with(Direction.CUFF_DOWN).graded();
-        Assume.that(isSound(toeUp) && isSound(cuffDown));
+        Assume.that(isSound(toeUp) && isSound(cuffDown) && !(draft.toe() instanceof ShortRowToe));
         List<Integer> backwards = new ArrayList<>(counts(cuffDown, cuffDown.sizes().getFirst()));
         backwards.addFirst((int) cuffDown.sizes().getFirst().value(Catalogue.FOOT_STITCHES));
         backwards.remove(Integer.valueOf(0));
@@ -76,6 +132,36 @@ class ShapingLinesTest {
         return RandomDesigns.usual();
     }
 
+    @Provide
+    Arbitrary<Draft> roundOrStar() {
+        return toes(RoundToe.class, StarToe.class);
+    }
+
+    @Provide
+    Arbitrary<Draft> wedges() {
+        return toes(WedgeToe.class);
+    }
+
+    @Provide
+    Arbitrary<Draft> asymmetric() {
+        return toes(AsymmetricToe.class);
+    }
+
+    @Provide
+    Arbitrary<Draft> flaps() {
+        List<Heel> flaps = Designs.EVERY_HEEL.stream().filter(FlapHeel.class::isInstance).toList();
+        return Combinators.combine(RandomDesigns.usual(), Arbitraries.of(flaps)).as(Draft::with);
+    }
+
+    /** Designs with toes of these kinds; round toes on any number of lines. */
+    private static Arbitrary<Draft> toes(Class<?>... kinds) {
+        Arbitrary<Toe> toes = Arbitraries.of(Designs.EVERY_TOE.stream()
+                .filter(toe -> List.of(kinds).contains(toe.getClass())).toList());
+        Arbitrary<Toe> onAnyLines = Combinators.combine(toes, Arbitraries.integers().between(2, 12))
+                .as((toe, lines) -> toe instanceof RoundToe round ? new RoundToe(lines, round.increase()) : toe);
+        return Combinators.combine(RandomDesigns.usual(), onAnyLines).as(Draft::with);
+    }
+
     private static boolean isSound(Graded graded) {
         String first = graded.sizes().getFirst().label();
         return Checks.of(graded).stream()
@@ -83,8 +169,7 @@ class ShapingLinesTest {
     }
 
     private static List<Round> toe(Graded graded, GradedSize size) {
-        return Rounds.of(graded, size).stream().filter(part -> part.part() == Part.TOE)
-                .findFirst().orElseThrow().rounds();
+        return Parts.rounds(graded, size, Part.TOE);
     }
 
     private static Set<Integer> counts(Graded graded, GradedSize size) {
@@ -99,7 +184,8 @@ class ShapingLinesTest {
         List<List<Origin>> after = new ArrayList<>();
         for (Round round : toe(graded, size)) {
             hands.round(round.steps());
-            if (round.kind() == RoundKind.INCREASE || round.kind() == RoundKind.DECREASE) {
+            boolean adjusts = round.number() == 0;
+            if (!adjusts && (round.kind() == RoundKind.INCREASE || round.kind() == RoundKind.DECREASE)) {
                 after.add(hands.loops().stream().map(Loop::origin).toList());
             }
         }
