@@ -8,10 +8,14 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
+import turnheel.engine.design.FlapLength;
 import turnheel.engine.design.Quantity;
 import turnheel.model.pattern.EntryElement;
 import turnheel.model.pattern.Pattern;
+import turnheel.model.pattern.PatternFactory;
 import turnheel.model.pattern.PatternPackage;
+import turnheel.model.pattern.SwatchElement;
+import turnheel.model.pattern.YarnElement;
 
 /** One object of every concrete class of the .ecore, found in the .ecore, so that no new class is forgotten. */
 final class EveryClass {
@@ -35,7 +39,7 @@ final class EveryClass {
             }
             return (Pattern) copy;
         }
-        EObject owner = object instanceof EntryElement ? pattern.getSizes().getFirst() : pattern;
+        EObject owner = owner(pattern, object);
         for (EReference part : owner.eClass().getEAllContainments()) {
             if (part.getEReferenceType().isInstance(object)) {
                 owner.eSet(part, part.isMany() ? List.of(object) : object);
@@ -43,6 +47,17 @@ final class EveryClass {
             }
         }
         throw new IllegalArgumentException("no place for " + object.eClass().getName());
+    }
+
+    private static EObject owner(Pattern pattern, EObject object) {
+        if (object instanceof EntryElement) {
+            return pattern.getSizes().getFirst();
+        }
+        if (object instanceof YarnElement || object instanceof SwatchElement) {
+            pattern.setMaterials(PatternFactory.eINSTANCE.createMaterialsElement());
+            return pattern.getMaterials();
+        }
+        return pattern;
     }
 
     /** A value that can stand in a file, and is not the one that stands there by itself. */
@@ -56,7 +71,10 @@ final class EveryClass {
             return values[values.length - 1];
         }
         return switch (type.getSimpleName()) {
-            case "int" -> 3;
+            case "int", "Integer" -> 3;
+            case "double" -> 2.5;
+            case "boolean" -> true;
+            case "FlapLength" -> FlapLength.parse("60 mm");
             case "String" -> "text of " + attribute.getName();
             case "Gauge" -> Literals.gauge("8/1 in");
             case "Key" -> Patterns.key("cuff.height");
