@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 import turnheel.engine.design.Design;
 import turnheel.engine.design.Quantity;
+import turnheel.engine.design.StitchPattern;
 import turnheel.model.DocumentProblem.Kind;
 import turnheel.model.pattern.EntryElement;
 import turnheel.model.pattern.Pattern;
@@ -27,6 +28,9 @@ import turnheel.model.pattern.PatternFactory;
 import turnheel.model.pattern.RibCuffElement;
 import turnheel.model.pattern.RoundToeElement;
 import turnheel.model.pattern.SizeElement;
+import turnheel.model.pattern.StitchPatternElement;
+import turnheel.model.pattern.SwatchElement;
+import turnheel.model.pattern.YarnElement;
 
 class DoorTest {
 
@@ -57,7 +61,21 @@ class DoorTest {
                 pattern.setStitchGauge(Patterns.harbour().stitchGauge());
                 pattern.setRoundGauge(Patterns.harbour().roundGauge());
             }
-            default -> assertTrue(object.eClass().getName().matches(".*(Toe|Heel|Leg|Cuff)Element"), object.toString());
+            case StitchPatternElement stitches -> {
+                stitches.setZone(StitchPattern.Zone.LEG);
+                stitches.setRepeat(6);
+            }
+            case YarnElement yarn -> {
+                yarn.setMetresPerBall(200);
+                yarn.setGramsPerBall(50);
+            }
+            case SwatchElement swatch -> {
+                swatch.setStitches(30);
+                swatch.setRounds(40);
+                swatch.setGrams(12.5);
+            }
+            default -> assertTrue(object.eClass().getName().matches(".*(Toe|Heel|Leg|Cuff|Materials)Element"),
+                    object.toString());
         }
         Design design = Door.design(EveryClass.patternWith(object));
         // The same document again, made from the design, tells that the door took every attribute with it.

@@ -57,10 +57,10 @@ class EditingTest {
                     size.setId("xl");
                     return AddCommand.create(domain, pattern, Literals.PATTERN__SIZES, size);
                 }),
-                edit("move a size", "<cuff xsi:type=\"turnheel:RibCuff\" knit=\"2\" purl=\"2\"/>\n  <size id=\"l\"",
+                edit("move a size", "<cuff xsi:type=\"turnheel:RibCuff\" knit=\"2\" purl=\"2\" mayAdjust=\"false\"/>\n  <size id=\"l\"",
                         (domain, pattern) -> MoveCommand.create(domain, pattern, Literals.PATTERN__SIZES,
                                 pattern.getSizes().getLast(), 0)),
-                edit("delete a size", "purl=\"2\"/>\n  <size id=\"l\"",
+                edit("delete a size", "purl=\"2\" mayAdjust=\"false\"/>\n  <size id=\"l\"",
                         (domain, pattern) -> DeleteCommand.create(domain, pattern.getSizes().getFirst())),
                 edit("override by recording", "<override key=\"cuff.height\" value=\"50 mm\"/>",
                         (domain, pattern) -> new ChangeCommand(pattern) {

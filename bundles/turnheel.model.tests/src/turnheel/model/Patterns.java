@@ -34,8 +34,8 @@ final class Patterns {
                 roundGauge="44/10 cm">
               <toe xsi:type="turnheel:RoundToe" lines="4" increase="make-one"/>
               <heel xsi:type="turnheel:ShortRowHeel" turn="wrapped"/>
-              <leg xsi:type="turnheel:StraightLeg" length="crew"/>
-              <cuff xsi:type="turnheel:RibCuff" knit="2" purl="2"/>
+              <leg xsi:type="turnheel:StraightLeg" length="crew" count="as-foot"/>
+              <cuff xsi:type="turnheel:RibCuff" knit="2" purl="2" mayAdjust="false"/>
               <size id="m" label="M">
                 <input key="body.footLength" value="240 mm"/>
                 <input key="body.footCircumference" value="22.5 cm"/>
