@@ -1,7 +1,5 @@
 package turnheel.engine.term;
 
-import java.util.function.ToDoubleFunction;
-
 /** A comparison of two terms, as it stands in {@link Term.If}. */
 public record Condition(Term left, Comparison comparison, Term right) {
 
@@ -18,9 +16,5 @@ public record Condition(Term left, Comparison comparison, Term right) {
                 case MORE -> left > right;
             };
         }
-    }
-
-    boolean holds(ToDoubleFunction<Key> valueOf) {
-        return comparison.holds(left.evaluate(valueOf), right.evaluate(valueOf));
     }
 }

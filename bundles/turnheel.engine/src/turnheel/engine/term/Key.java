@@ -13,10 +13,15 @@ public record Key(String name) implements Comparable<Key> {
     private static final Pattern SHAPE = Pattern.compile("[a-z][a-zA-Z0-9]*\\.[a-z][a-zA-Z0-9]*");
 
     public Key {
-        if (!SHAPE.matcher(name).matches()) {
+        if (!isKey(name)) {
             throw new IllegalArgumentException(
                     "\"%s\" is not a key; a key looks like foot.stitches".formatted(name));
         }
+    }
+
+    /** Whether the name is of the shape of a key. */
+    public static boolean isKey(String name) {
+        return SHAPE.matcher(name).matches();
     }
 
     /** What stands before the dot: the part of the sock, or {@code body}, {@code fit}, {@code gauge}. */

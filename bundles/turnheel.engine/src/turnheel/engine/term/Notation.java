@@ -16,7 +16,8 @@ public abstract sealed class Notation {
     /** Binding strength of what a term writes: operands that bind less need parentheses. */
     private static final int SUM = 1;
     private static final int PRODUCT = 2;
-    private static final int ATOM = 3;
+    private static final int POWER = 3;
+    private static final int ATOM = 4;
 
     /** The spreadsheet formula of a term, without the leading equals sign; {@code nameOf} names the cell of a key. */
     public static String formula(Term term, Function<Key, String> nameOf) {
@@ -54,6 +55,8 @@ public abstract sealed class Notation {
 
     abstract String nearest(Term.Nearest nearest);
 
+    abstract String rounded(Term.Rounded rounded);
+
     abstract String choice(Term.If choice);
 
     abstract String function(Term term);
@@ -71,6 +74,7 @@ public abstract sealed class Notation {
             case Term.Root root -> call(root, root.operands());
             case Term.Floor(Term operand) -> floor(operand);
             case Term.Nearest nearest -> nearest(nearest);
+            case Term.Rounded rounded -> rounded(rounded);
             case Term.If choice -> choice(choice);
         };
     }
@@ -92,6 +96,7 @@ public abstract sealed class Notation {
         int strength = switch (term.operation()) {
             case PLUS, MINUS -> SUM;
             case TIMES, DIVIDED_BY -> PRODUCT;
+            case POWER -> POWER;
         };
         // The right operand keeps its parentheses even where arithmetic would not need them (a + (b + c)): a
         // spreadsheet must add in the same order as the engine, to the last bit.
@@ -125,6 +130,7 @@ public abstract sealed class Notation {
                 case MINUS -> "-";
                 case TIMES -> "*";
                 case DIVIDED_BY -> "/";
+                case POWER -> "^";
             };
         }
 
@@ -149,6 +155,18 @@ public abstract sealed class Notation {
             String residue = write(nearest.residue(), PRODUCT);
             return "(" + residue + "-" + write(nearest.step(), PRODUCT) + "*INT(0.5-(" + write(nearest.ideal(), SUM)
                     + "-" + residue + ")/" + write(nearest.step(), ATOM) + "+1E-9))";
+        }
+
+        @Override
+        String rounded(Term.Rounded rounded) {
+            String name = switch (rounded.way()) {
+                case NEAREST -> "ROUND";
+                case UP -> "ROUNDUP";
+                case DOWN -> "ROUNDDOWN";
+            };
+            // a tie must be one in every program before it is decided
+            String sound = "ROUND(" + write(rounded.operand(), SUM) + "," + Term.MARGIN_PLACES + ")";
+            return rounded.places() == Term.MARGIN_PLACES ? sound : name + "(" + sound + "," + rounded.places() + ")";
         }
 
         @Override
@@ -199,6 +217,7 @@ public abstract sealed class Notation {
                 case MINUS -> " − ";
                 case TIMES -> " × ";
                 case DIVIDED_BY -> " ÷ ";
+                case POWER -> "^";
             };
         }
 
@@ -223,6 +242,17 @@ public abstract sealed class Notation {
             boolean everyWhole = nearest.residue().equals(Terms.number(0)) && nearest.step().equals(Terms.number(1));
             String lattice = everyWhole ? "" : "; " + write(nearest.residue(), SUM) + " mod " + write(nearest.step(), SUM);
             return "nearest(" + write(nearest.ideal(), SUM) + lattice + ")";
+        }
+
+        @Override
+        String rounded(Term.Rounded rounded) {
+            String name = switch (rounded.way()) {
+                case NEAREST -> "round(";
+                case UP -> "roundUp(";
+                case DOWN -> "roundDown(";
+            };
+            String places = rounded.places() == 0 ? "" : separator() + number(rounded.places());
+            return name + write(rounded.operand(), SUM) + places + ")";
         }
 
         @Override

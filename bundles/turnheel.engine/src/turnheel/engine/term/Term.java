@@ -17,7 +17,13 @@ public sealed interface Term {
      */
     double MARGIN = 1e-9;
 
-    /** The value of this rule when each key has the value that {@code valueOf} tells. */
+    /** The decimal places of {@link #MARGIN}. */
+    int MARGIN_PLACES = 9;
+
+    /**
+     * The value of this rule when each key has the value that {@code valueOf} tells. It is NaN, as it is an error in a
+     * spreadsheet, when anything that it is computed from is NaN, divides by zero or grows past every number.
+     */
     double evaluate(ToDoubleFunction<Key> valueOf);
 
     /** The terms that this one is made of, in written order; empty for a number or a key. */
@@ -63,11 +69,12 @@ public sealed interface Term {
         }
     }
 
-    /** One of the four basic operations on two terms. */
+    /** One of the basic operations on two terms. */
     record Arithmetic(Operation operation, Term left, Term right) implements Term {
         @Override
         public double evaluate(ToDoubleFunction<Key> valueOf) {
-            return operation.apply(left.evaluate(valueOf), right.evaluate(valueOf));
+            double result = operation.apply(left.evaluate(valueOf), right.evaluate(valueOf));
+            return Double.isFinite(result) ? result : Double.NaN;
         }
 
         @Override
@@ -144,6 +151,30 @@ public sealed interface Term {
         }
     }
 
+    /**
+     * The operand to {@code places} decimals; below zero, to tens, hundreds and so on. A tie goes away from zero, as in
+     * every spreadsheet. First of all it is rounded to {@link #MARGIN_PLACES}, so that a tie is one in every program.
+     */
+    record Rounded(Rounding way, Term operand, int places) implements Term {
+        public Rounded {
+            if (Math.abs(places) > MARGIN_PLACES) {
+                throw new IllegalArgumentException("places (%d) must lie within %d".formatted(places, MARGIN_PLACES));
+            }
+        }
+
+        @Override
+        public double evaluate(ToDoubleFunction<Key> valueOf) {
+            double value = operand.evaluate(valueOf);
+            return Double.isFinite(value) ? way.round(Rounding.NEAREST.round(value, MARGIN_PLACES), places)
+                    : Double.NaN;
+        }
+
+        @Override
+        public List<Term> operands() {
+            return List.of(operand);
+        }
+    }
+
     /** What is left of {@code dividend} after whole {@code divisor}s; takes the sign of the divisor. */
     record Remainder(Term dividend, Term divisor) implements Term {
         @Override
@@ -163,7 +194,12 @@ public sealed interface Term {
     record If(Condition condition, Term then, Term otherwise) implements Term {
         @Override
         public double evaluate(ToDoubleFunction<Key> valueOf) {
-            return condition.holds(valueOf) ? then.evaluate(valueOf) : otherwise.evaluate(valueOf);
+            double left = condition.left().evaluate(valueOf);
+            double right = condition.right().evaluate(valueOf);
+            if (Double.isNaN(left) || Double.isNaN(right)) {
+                return Double.NaN;
+            }
+            return condition.comparison().holds(left, right) ? then.evaluate(valueOf) : otherwise.evaluate(valueOf);
         }
 
         @Override

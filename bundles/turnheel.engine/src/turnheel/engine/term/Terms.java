@@ -61,6 +61,11 @@ public final class Terms {
         return new Term.Root(operand);
     }
 
+    /** To {@code places} decimals; a tie goes away from zero. */
+    public static Term rounded(Rounding way, Term operand, int places) {
+        return new Term.Rounded(way, operand, places);
+    }
+
     public static Term remainder(Term dividend, Term divisor) {
         return new Term.Remainder(dividend, divisor);
     }

@@ -71,6 +71,10 @@ class FormulaRoundTripTest {
                 Combinators.combine(inner, inner).as((one, other) -> least(one, other, number(5))),
                 Combinators.combine(inner, inner).as((one, other) -> greatest(one, other)),
                 inner.map(Terms::floor),
+                Combinators.combine(Arbitraries.of(Rounding.class), inner, Arbitraries.integers().between(-2, 3))
+                        .as(Terms::rounded),
+                Combinators.combine(whole, Arbitraries.integers().between(1, 3).map(Terms::number))
+                        .as((base, exponent) -> new Term.Arithmetic(Operation.POWER, base, exponent)),
                 Combinators.combine(inner, whole, step).as(Terms::nearest),
                 Combinators.combine(whole, step).as(Terms::remainder),
                 Combinators.combine(conditions, inner, inner).as(Terms::choose));

@@ -13,6 +13,7 @@ import static turnheel.engine.term.Terms.nearest;
 import static turnheel.engine.term.Terms.number;
 import static turnheel.engine.term.Terms.plus;
 import static turnheel.engine.term.Terms.remainder;
+import static turnheel.engine.term.Terms.rounded;
 import static turnheel.engine.term.Terms.times;
 
 import java.util.Locale;
@@ -52,8 +53,21 @@ class NotationTest {
                         "greatest(64; least(4; −2.5))"),
                 Arguments.of(times(number(2), remainder(A, B)), "2*MOD(A,B)", "2 × remainder(A; B)",
                         "2 × remainder(64; 4)"),
+                Arguments.of(times(rounded(Rounding.NEAREST, dividedBy(A, B), 0), B), "ROUND(ROUND(A/B,9),0)*B",
+                        "round(A ÷ B) × B", "round(64 ÷ 4) × 4"),
+                Arguments.of(rounded(Rounding.UP, A, 2), "ROUNDUP(ROUND(A,9),2)", "roundUp(A; 2)", "roundUp(64; 2)"),
+                Arguments.of(rounded(Rounding.DOWN, A, -1), "ROUNDDOWN(ROUND(A,9),-1)", "roundDown(A; −1)",
+                        "roundDown(64; −1)"),
+                Arguments.of(rounded(Rounding.NEAREST, A, 9), "ROUND(A,9)", "round(A; 9)", "round(64; 9)"),
+                Arguments.of(power(power(A, B), number(-2)), "A^B^(-2)", "A^B^(−2)", "64^4^(−2)"),
+                Arguments.of(power(A, power(B, C)), "A^(B^C)", "A^(B^C)", "64^(4^−2.5)"),
+                Arguments.of(times(A, power(times(B, C), A)), "A*(B*C)^A", "A × (B × C)^A", "64 × (4 × −2.5)^64"),
                 Arguments.of(choose(atLeast(A, plus(B, C)), A, choose(equal(A, B), B, C)), "IF(A>=B+C,A,IF(A=B,B,C))",
                         "if(A ≥ B + C; A; if(A = B; B; C))", "if(64 ≥ 4 + −2.5; 64; if(64 = 4; 4; −2.5))"));
+    }
+
+    private static Term power(Term base, Term exponent) {
+        return new Term.Arithmetic(Operation.POWER, base, exponent);
     }
 
     @ParameterizedTest(name = "{1}")

@@ -15,6 +15,7 @@ import static turnheel.engine.term.Terms.nearest;
 import static turnheel.engine.term.Terms.number;
 import static turnheel.engine.term.Terms.plus;
 import static turnheel.engine.term.Terms.remainder;
+import static turnheel.engine.term.Terms.rounded;
 import static turnheel.engine.term.Terms.times;
 
 import java.util.List;
@@ -82,6 +83,59 @@ class TermTest {
             """)
     void leavesARemainderWithTheSignOfTheDivisor(double dividend, double divisor, double expected) {
         assertEquals(expected, value(remainder(number(dividend), number(divisor))));
+    }
+
+    @ParameterizedTest(name = "{0} to {1} places is {2}, {3}, {4}")
+    @CsvSource(textBlock = """
+            # operand,           places, nearest, up,    down
+            2.5,                  0,     3,       3,     2
+            -2.5,                 0,     -3,      -3,    -2
+            2.4999999999,         0,     3,       3,     2
+            2.49999999,           0,     2,       3,     2
+            2.0000000001,         0,     2,       2,     2
+            1.005,                2,     1.01,    1.01,  1
+            1234.5,               -2,    1200,    1300,  1200
+            0,                    0,     0,       0,     0
+            """)
+    void roundsAwayFromZeroAtATie(double operand, int places, double nearest, double up, double down) {
+        assertEquals(nearest, value(rounded(Rounding.NEAREST, number(operand), places)));
+        assertEquals(up, value(rounded(Rounding.UP, number(operand), places)));
+        assertEquals(down, value(rounded(Rounding.DOWN, number(operand), places)));
+    }
+
+    @Test
+    void refusesPlacesThatItsMarginDoesNotReach() {
+        assertThrows(IllegalArgumentException.class, () -> rounded(Rounding.UP, SOLE_TERM, 10));
+        assertThrows(IllegalArgumentException.class, () -> rounded(Rounding.UP, SOLE_TERM, -10));
+    }
+
+    @ParameterizedTest(name = "{0} to the {1} is {2}")
+    @CsvSource(textBlock = """
+            2,  10,  1024
+            2,  -1,  0.5
+            -2, 3,   -8
+            9,  0.5, 3
+            5,  0,   1
+            0,  0,   NaN
+            0,  -1,  NaN
+            -8, 0.5, NaN
+            10, 400, NaN
+            """)
+    void takesAPower(double base, double exponent, double expected) {
+        assertEquals(expected, value(new Term.Arithmetic(Operation.POWER, number(base), number(exponent))));
+    }
+
+    @Test
+    void whatCannotBeComputedStaysUndefinedWhateverFollows() {
+        Term undefined = dividedBy(SOLE_TERM, number(0));
+        Term.Arithmetic zerothPower = new Term.Arithmetic(Operation.POWER, undefined, number(0));
+        for (Term term : List.of(undefined, dividedBy(number(0), number(0)), times(number(1e200), number(1e200)),
+                dividedBy(number(1), undefined), zerothPower, least(number(5), undefined),
+                greatest(undefined, number(5)), floor(undefined), nearest(undefined),
+                rounded(Rounding.UP, undefined, 0), remainder(number(5), number(0)), choose(atLeast(undefined, number(5)), number(1), number(2)),
+                choose(equal(number(5), undefined), number(1), number(2)))) {
+            assertEquals(Double.NaN, value(term), term::toString);
+        }
     }
 
     @ParameterizedTest(name = "{0} against 30")
