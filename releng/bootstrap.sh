@@ -74,11 +74,10 @@ find_maven() {
 has_package() {
     case $1 in
         libgtk-3-0) has_library libgtk-3.so.0 ;;
-        libxtst6) has_library libXtst.so.6 ;;
         xvfb) command -v Xvfb >/dev/null && command -v xvfb-run >/dev/null ;;
         xauth) command -v xauth >/dev/null ;;
         fonts-dejavu-core) [ -n "$(find /usr/share/fonts /usr/local/share/fonts -name DejaVuSans.ttf 2>/dev/null)" ] ;;
-        libreoffice-calc) command -v soffice >/dev/null && has_libreoffice_calc ;;
+        libreoffice-calc-nogui) command -v soffice >/dev/null && has_libreoffice_calc ;;
         maven) command -v mvn >/dev/null ;;
         *) die "how to look for the package $1 is not known" ;;
     esac
