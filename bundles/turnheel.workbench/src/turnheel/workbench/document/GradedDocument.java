@@ -7,6 +7,7 @@ import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.ListenerList;
 import org.eclipse.emf.common.command.BasicCommandStack;
 import org.eclipse.emf.ecore.resource.Resource;
+import org.eclipse.emf.ecore.resource.impl.ResourceImpl;
 import org.eclipse.emf.edit.command.ChangeCommand;
 import org.eclipse.emf.edit.domain.AdapterFactoryEditingDomain;
 import org.eclipse.emf.edit.domain.EditingDomain;
@@ -131,9 +132,11 @@ public final class GradedDocument {
     private void adopt(Pattern adopted) {
         domain.getResourceSet().getResources().clear();
         Resource resource = adopted.eResource();
-        if (resource != null) {
-            domain.getResourceSet().getResources().add(resource);
+        if (resource == null) {
+            resource = new ResourceImpl();
+            resource.getContents().add(adopted);
         }
+        domain.getResourceSet().getResources().add(resource);
         pattern = adopted;
         grade();
     }

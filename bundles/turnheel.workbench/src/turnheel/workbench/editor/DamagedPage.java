@@ -1,5 +1,6 @@
 package turnheel.workbench.editor;
 
+import org.eclipse.jface.action.LegacyActionTools;
 import org.eclipse.jface.dialogs.IMessageProvider;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -41,7 +42,7 @@ final class DamagedPage extends FormPage {
         Composite body = form.getForm().getBody();
         GridLayoutFactory.fillDefaults().margins(12, 12).spacing(0, 10).applyTo(body);
         for (DocumentProblem problem : damage.problems()) {
-            Label label = toolkit.createLabel(body, sentence(problem), SWT.WRAP);
+            Label label = toolkit.createLabel(body, LegacyActionTools.escapeMnemonics(sentence(problem)), SWT.WRAP);
             GridDataFactory.fillDefaults().grab(true, false).hint(300, SWT.DEFAULT).applyTo(label);
         }
         editor.textEditor().ifPresent(open -> link(toolkit, body, Messages.DamagedPage_openText, open));

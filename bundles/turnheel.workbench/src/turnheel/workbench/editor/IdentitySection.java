@@ -18,7 +18,7 @@ import turnheel.workbench.document.GradedDocument;
 final class IdentitySection extends DocumentSection {
 
     IdentitySection(Composite parent, IManagedForm form, GradedDocument document) {
-        super(parent, form, document, Messages.IdentitySection_title, Messages.IdentitySection_description);
+        super(parent, form, document, Messages.IdentitySection_title);
         Composite client = client(2);
         line(client, Messages.IdentitySection_patternTitle, Pattern::getTitle, Pattern::setTitle);
         line(client, Messages.IdentitySection_designer, Pattern::getDesigner, Pattern::setDesigner);

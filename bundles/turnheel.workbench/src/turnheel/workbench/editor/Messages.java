@@ -43,7 +43,6 @@ final class Messages extends NLS {
     public static String GradingPage_stale_0;
     public static String GradingPage_title;
 
-    public static String IdentitySection_description;
     public static String IdentitySection_designer;
     public static String IdentitySection_direction;
     public static String IdentitySection_gaugeHint;
@@ -56,7 +55,6 @@ final class Messages extends NLS {
     public static String OverviewPage_title;
 
     public static String PartsSection_cuff;
-    public static String PartsSection_description;
     public static String PartsSection_heel;
     public static String PartsSection_increase;
     public static String PartsSection_knit;
@@ -76,10 +74,11 @@ final class Messages extends NLS {
     public static String SizesSection_add;
     public static String SizesSection_addStep_0;
     public static String SizesSection_addTitle;
-    public static String SizesSection_column_0_1;
-    public static String SizesSection_description;
+    public static String SizesSection_around;
     public static String SizesSection_down;
     public static String SizesSection_label;
+    public static String SizesSection_length;
+    public static String SizesSection_millimetres_0;
     public static String SizesSection_moveStep_0;
     public static String SizesSection_remove;
     public static String SizesSection_removeStep_0;
@@ -87,12 +86,12 @@ final class Messages extends NLS {
     public static String SizesSection_renameStep_0;
     public static String SizesSection_renameTitle;
     public static String SizesSection_size;
+    public static String SizesSection_stitches;
     public static String SizesSection_taken_0;
     public static String SizesSection_title;
     public static String SizesSection_tooLong_0;
     public static String SizesSection_up;
 
-    public static String SummarySection_description;
     public static String SummarySection_error_0_1;
     public static String SummarySection_more_0;
     public static String SummarySection_noQueries;
@@ -102,6 +101,8 @@ final class Messages extends NLS {
     public static String SummarySection_sizes_0_1_2_3_4;
     public static String SummarySection_title;
     public static String SummarySection_warning_0_1;
+
+    public static String TextField_refused_0_1;
 
     public static String UndoHandler_redo;
     public static String UndoHandler_redo_0;

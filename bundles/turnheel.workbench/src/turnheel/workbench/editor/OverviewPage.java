@@ -30,7 +30,6 @@ final class OverviewPage extends FormPage implements DocumentPage {
     @Override
     protected void createFormContent(IManagedForm form) {
         GradedDocument document = editor.document();
-        form.getForm().setText(Messages.OverviewPage_title);
         form.getToolkit().decorateFormHeading(form.getForm().getForm());
         Composite body = form.getForm().getBody();
         GridLayoutFactory.fillDefaults().numColumns(2).equalWidth(true).margins(12, 12).spacing(24, 16).applyTo(body);
@@ -39,7 +38,7 @@ final class OverviewPage extends FormPage implements DocumentPage {
         sections = List.of(place(new IdentitySection(left, form, document), false),
                 place(new PartsSection(left, form, document), false), place(new SizesSection(right, form, document), false),
                 place(new SummarySection(right, form, document, editor::show), true));
-        showObstacles();
+        showState();
     }
 
     private static Composite column(IManagedForm form, Composite body) {
@@ -58,12 +57,13 @@ final class OverviewPage extends FormPage implements DocumentPage {
     public void documentChanged() {
         sections.forEach(SectionPart::refresh);
         if (getManagedForm() != null) {
-            showObstacles();
+            showState();
             getManagedForm().dirtyStateChanged();
         }
     }
 
-    private void showObstacles() {
+    private void showState() {
+        getManagedForm().getForm().setText(editor.heading());
         IMessageManager messages = getManagedForm().getMessageManager();
         messages.removeMessage(GradedDocument.class);
         List<String> obstacles = editor.document().obstacles();

@@ -113,6 +113,12 @@ public final class PatternEditor extends FormEditor implements IGotoMarker {
         return document.orElseThrow();
     }
 
+    /** What stands over the pages: the pattern's title, or the file's name where it has none. */
+    String heading() {
+        String title = document().pattern().getTitle();
+        return title == null || title.isBlank() ? store.name() : title;
+    }
+
     private List<DocumentPage> documentPages() {
         return pages == null ? List.of()
                 : pages.stream().filter(DocumentPage.class::isInstance).map(DocumentPage.class::cast).toList();

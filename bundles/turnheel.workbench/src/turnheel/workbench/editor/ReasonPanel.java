@@ -16,7 +16,7 @@ import org.eclipse.ui.forms.widgets.FormToolkit;
  */
 final class ReasonPanel {
 
-    private static final int LINES = 5;
+    private static final int LINES = 4;
 
     private final Label icon;
     private final Text text;

@@ -3,6 +3,7 @@ package turnheel.workbench.editor;
 import java.util.List;
 import java.util.function.Consumer;
 
+import org.eclipse.jface.action.LegacyActionTools;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
@@ -32,7 +33,7 @@ final class SummarySection extends DocumentSection {
 
     /** @param show goes to the cell that a query is about */
     SummarySection(Composite parent, IManagedForm form, GradedDocument document, Consumer<Query> show) {
-        super(parent, form, document, Messages.SummarySection_title, Messages.SummarySection_description);
+        super(parent, form, document, Messages.SummarySection_title);
         this.show = show;
         client = client(1);
         write();
@@ -74,7 +75,7 @@ final class SummarySection extends DocumentSection {
     }
 
     private void line(String text) {
-        Label label = toolkit().createLabel(client, text, SWT.WRAP);
+        Label label = toolkit().createLabel(client, LegacyActionTools.escapeMnemonics(text), SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).hint(200, SWT.DEFAULT).applyTo(label);
     }
 

@@ -77,7 +77,7 @@ final class GridTheme extends ModernNatTableThemeConfiguration {
         defaultSelectionBgColor = selected;
         defaultSelectionFgColor = null;
         defaultSelectionFont = null;
-        selectionAnchorSelectionBgColor = null;
+        selectionAnchorSelectionBgColor = selected;
         selectionAnchorSelectionFgColor = null;
         selectionAnchorSelectionFont = null;
         selectionAnchorBorderStyle = null;
