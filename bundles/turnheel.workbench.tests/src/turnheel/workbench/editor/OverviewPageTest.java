@@ -178,7 +178,7 @@ class OverviewPageTest {
         leave(gauge);
         assertEquals("32 sts", gauge.getText());
         assertEquals("32/10 cm", pattern().getStitchGauge().toString());
-        assertTrue(page.getManagedForm().getForm().getMessage().contains("\"32 sts\" is not a quantity"),
+        assertTrue(page.getManagedForm().getForm().getMessage().contains("\"32 sts\" is no gauge"),
                 page.getManagedForm().getForm().getMessage());
         Screen.keep(Screen.picture(page.getPartControl()), "overview-refused");
         run(IWorkbenchCommandConstants.FILE_SAVE);

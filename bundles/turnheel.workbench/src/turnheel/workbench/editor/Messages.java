@@ -46,6 +46,7 @@ final class Messages extends NLS {
     public static String IdentitySection_designer;
     public static String IdentitySection_direction;
     public static String IdentitySection_gaugeHint;
+    public static String IdentitySection_noGauge_0;
     public static String IdentitySection_patternTitle;
     public static String IdentitySection_roundGauge;
     public static String IdentitySection_stitchGauge;
