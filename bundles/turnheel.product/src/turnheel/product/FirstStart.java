@@ -24,8 +24,8 @@ import org.eclipse.ui.ide.IDE;
 import org.osgi.service.prefs.BackingStoreException;
 
 /**
- * Opens the example on the first start in an empty workspace, so that nobody meets an empty screen. Does so once: who deletes
- * the example has seen it. Does nothing in another product, should somebody install this bundle there.
+ * Opens the example on the first start in an empty workspace, so that nobody meets an empty screen. Does so once: who
+ * deletes the example has seen it. Does nothing in another product, should somebody install this bundle there.
  */
 public final class FirstStart implements IStartup {
 
@@ -76,13 +76,16 @@ public final class FirstStart implements IStartup {
         }
     }
 
-    /** The platform's first window is smaller than a grid of seven sizes; afterwards the size is the person's choice. */
+    /**
+     * The platform's first window is smaller than a grid of seven sizes; afterwards the size is the person's choice.
+     */
     private static void makeRoom(Shell shell) {
         Rectangle screen = shell.getMonitor().getClientArea();
         if (!shell.getMaximized()) {
             int width = Math.min(screen.width, ROOMY.x);
             int height = Math.min(screen.height, ROOMY.y);
-            shell.setBounds(screen.x + (screen.width - width) / 2, screen.y + (screen.height - height) / 2, width, height);
+            shell.setBounds(screen.x + (screen.width - width) / 2, screen.y + (screen.height - height) / 2, width,
+                    height);
         }
     }
 }

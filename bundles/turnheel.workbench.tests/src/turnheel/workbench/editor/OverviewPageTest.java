@@ -108,7 +108,7 @@ class OverviewPageTest {
         open(Patterns.toeUp());
         ImageData picture = Screen.picture(page.getPartControl());
         Screen.keep(picture, "overview-light");
-        assertTrue(Screen.drawnPixels(picture) > 20_000, "only %d pixels are drawn".formatted(Screen.drawnPixels(picture)));
+        Screen.assertDrawn(picture, 20_000);
         assertEquals("Harbour Light", beside("Title", Text.class).getText());
         assertEquals("32/10 cm", beside("Stitch gauge", Text.class).getText());
         Table sizes = all(Table.class).getFirst();
@@ -165,8 +165,7 @@ class OverviewPageTest {
         leave(gauge);
         assertEquals("8/1 in", pattern().getStitchGauge().toString());
         // 8 over 25.4 mm are 31.496 over 10 cm, as measured and never converted.
-        assertEquals(31.496, open.editor().document().snapshot().orElseThrow().graded().size("M")
-                .value(Catalogue.GAUGE_STITCHES), 0.001);
+        assertEquals(31.496, open.graded().size("M").value(Catalogue.GAUGE_STITCHES), 0.001);
     }
 
     @Test
@@ -209,7 +208,7 @@ class OverviewPageTest {
         choose(beside("Toe", Combo.class), "Wedge toe");
         assertEquals(Increase.LIFTED, assertInstanceOf(WedgeToeElement.class, pattern().getToe()).getIncrease());
         assertTrue(all(Label.class).stream().noneMatch(label -> label.getText().equals("Shaping lines")));
-        assertTrue(open.editor().document().snapshot().orElseThrow().graded().rules().contains(Catalogue.TOE_TIP.key()));
+        assertTrue(open.graded().rules().contains(Catalogue.TOE_TIP.key()));
         run(IWorkbenchCommandConstants.EDIT_UNDO);
         assertInstanceOf(RoundToeElement.class, pattern().getToe());
         assertEquals(4, beside("Shaping lines", Spinner.class).getSelection());

@@ -79,7 +79,8 @@ class GridContentTest {
         assertEquals(CellKind.CHOSEN, content.kind(0, row(Catalogue.FOOT_STITCHES)).orElseThrow());
         assertEquals(CellKind.INPUT, content.kind(M, row(Catalogue.FOOT_LENGTH)).orElseThrow());
         assertEquals(CellKind.DEFAULT, content.kind(M, row(Catalogue.EASE_AROUND)).orElseThrow());
-        assertEquals(CellKind.DEFAULT, content.kind(M, row(Catalogue.GAUGE_STITCHES)).orElseThrow(), "the pattern's gauge");
+        assertEquals(CellKind.DEFAULT, content.kind(M, row(Catalogue.GAUGE_STITCHES)).orElseThrow(),
+                "the pattern's gauge");
         assertEquals(CellKind.RULE, content.kind(M, row(Catalogue.FOOT_INSTEP)).orElseThrow());
         assertEquals(CellKind.RESULT, content.kind(M, row(Catalogue.FINISHED_LENGTH)).orElseThrow());
         assertEquals(CellKind.MISSING, content.kind(M, row(Catalogue.HEEL_CIRCUMFERENCE)).orElseThrow());

@@ -2,6 +2,8 @@ package turnheel.workbench.grid;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Map;
+
 import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.ui.PlatformUI;
@@ -31,7 +33,7 @@ class GridThemesTest {
         open = OpenPattern.of(Patterns.withQuery());
         open.editor().setActivePage("turnheel.workbench.gradingPage");
         open.editor().gotoMarker(open.file().createMarker("turnheel.workbench.query",
-                java.util.Map.of("key", Catalogue.FOOT_STITCHES.key().name(), "size", "M")));
+                Map.of("key", Catalogue.FOOT_STITCHES.key().name(), "size", "M")));
         Screen.rest(300);
     }
 
@@ -58,6 +60,6 @@ class GridThemesTest {
         assertTrue(Screen.brightness(light) > 200, "light: %.0f".formatted(Screen.brightness(light)));
         assertTrue(Screen.brightness(dark) < 90, "dark: %.0f".formatted(Screen.brightness(dark)));
         assertTrue(Screen.brightness(again) > 200, "light again: %.0f".formatted(Screen.brightness(again)));
-        assertTrue(Screen.drawnPixels(dark) > 20_000);
+        Screen.assertDrawn(dark, 20_000);
     }
 }

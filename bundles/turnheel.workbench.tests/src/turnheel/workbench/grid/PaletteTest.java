@@ -21,7 +21,7 @@ class PaletteTest {
     @ParameterizedTest(name = "background {0}, foreground {1}")
     @CsvSource({ "255, 0", "255, 60", "47, 238", "47, 170", "0, 255", "30, 20", "128, 130", "200, 255" })
     void everyTextCanBeReadOnItsGround(int background, int foreground) {
-        Palette palette = Palette.on(new RGB(background, background, background), new RGB(foreground, foreground, foreground));
+        Palette palette = Palette.on(grey(background), grey(foreground));
         readable(palette.foreground(), palette.background());
         for (RGB ground : new RGB[] { palette.background(), palette.shaded(), palette.selected() }) {
             readable(palette.quiet(), ground);
@@ -33,6 +33,10 @@ class PaletteTest {
         readable(palette.warning(), palette.warningGround());
     }
 
+    private static RGB grey(int value) {
+        return new RGB(value, value, value);
+    }
+
     private static void readable(RGB text, RGB ground) {
         double contrast = Palette.contrast(text, ground);
         assertTrue(contrast >= Palette.READABLE, "%s on %s has a contrast of %.2f".formatted(text, ground, contrast));
@@ -41,8 +45,7 @@ class PaletteTest {
     @Test
     void hueSurvivesOnBothKindsOfBackground() {
         for (int background : new int[] { 255, 47 }) {
-            Palette palette = Palette.on(new RGB(background, background, background),
-                    new RGB(255 - background, 255 - background, 255 - background));
+            Palette palette = Palette.on(grey(background), grey(255 - background));
             assertTrue(palette.accent().blue > palette.accent().red + 40, palette.accent().toString());
             assertTrue(palette.error().red > palette.error().blue + 40, palette.error().toString());
         }

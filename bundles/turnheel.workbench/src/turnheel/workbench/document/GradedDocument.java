@@ -20,9 +20,9 @@ import turnheel.model.Door;
 import turnheel.model.pattern.Pattern;
 
 /**
- * A pattern that is being edited, and its snapshot. Every edit is one command of one editing domain; after each of them, and
- * after undo and redo, all sizes are graded anew and the listeners told. A document that is no design at the moment keeps the
- * last snapshot that there was and says what stands in the way.
+ * A pattern that is being edited, and its snapshot. Every edit is one command of one editing domain; after each of
+ * them, and after undo and redo, all sizes are graded anew and the listeners told. A document that is no design at the
+ * moment keeps the last snapshot that there was and says what stands in the way.
  *
  * <p>Belongs to one thread, the one of the user interface.
  */

@@ -18,7 +18,8 @@ import turnheel.model.DocumentException;
 import turnheel.model.DocumentProblem;
 
 /**
- * In place of all other pages when the file cannot be read: what is wrong, where, and what to do. The file is left as it is.
+ * In place of all other pages when the file cannot be read: what is wrong, where, and what to do. The file is left as
+ * it is.
  */
 final class DamagedPage extends FormPage {
 
@@ -51,7 +52,8 @@ final class DamagedPage extends FormPage {
 
     private static String sentence(DocumentProblem problem) {
         return problem.line() == 0 ? problem.sentence()
-                : NLS.bind(Messages.DamagedPage_problem_0_1_2, new Object[] { problem.line(), problem.column(), problem.sentence() });
+                : NLS.bind(Messages.DamagedPage_problem_0_1_2,
+                        new Object[] { problem.line(), problem.column(), problem.sentence() });
     }
 
     private static void link(FormToolkit toolkit, Composite body, String text, Runnable action) {

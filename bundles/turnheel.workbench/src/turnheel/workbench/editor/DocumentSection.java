@@ -76,7 +76,8 @@ abstract class DocumentSection extends SectionPart {
         label(parent, label);
         if (choices.size() == 1) {
             Label only = toolkit.createLabel(parent, word.apply(choices.getFirst()));
-            GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).indent(FIELD_INDENT, 0).applyTo(only);
+            GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).indent(FIELD_INDENT, 0)
+                    .applyTo(only);
             return;
         }
         Combo combo = new Combo(parent, SWT.READ_ONLY | SWT.DROP_DOWN);

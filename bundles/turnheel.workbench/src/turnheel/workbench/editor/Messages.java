@@ -2,7 +2,9 @@ package turnheel.workbench.editor;
 
 import org.eclipse.osgi.util.NLS;
 
-/** Numbers at the end of a name are the placeholders of its sentence; what stands for them is said in the properties. */
+/**
+ * Numbers at the end of a name are the placeholders of its sentence; what stands for them is said in the properties.
+ */
 final class Messages extends NLS {
 
     public static String ChoiceWords_ankle;

@@ -36,7 +36,8 @@ final class OverviewPage extends FormPage implements DocumentPage {
         Composite left = column(form, body);
         Composite right = column(form, body);
         sections = List.of(place(new IdentitySection(left, form, document), false),
-                place(new PartsSection(left, form, document), false), place(new SizesSection(right, form, document), false),
+                place(new PartsSection(left, form, document), false),
+                place(new SizesSection(right, form, document), false),
                 place(new SummarySection(right, form, document, editor::show), true));
         showState();
     }
@@ -49,7 +50,8 @@ final class OverviewPage extends FormPage implements DocumentPage {
     }
 
     private static <S extends SectionPart> S place(S section, boolean takesTheRest) {
-        GridDataFactory.fillDefaults().grab(true, takesTheRest).align(SWT.FILL, SWT.BEGINNING).applyTo(section.getSection());
+        GridDataFactory.fillDefaults().grab(true, takesTheRest).align(SWT.FILL, SWT.BEGINNING)
+                .applyTo(section.getSection());
         return section;
     }
 
@@ -68,7 +70,8 @@ final class OverviewPage extends FormPage implements DocumentPage {
         messages.removeMessage(GradedDocument.class);
         List<String> obstacles = editor.document().obstacles();
         if (!obstacles.isEmpty()) {
-            messages.addMessage(GradedDocument.class, String.join(" ", obstacles), null, IMessageProvider.ERROR); //$NON-NLS-1$
+            messages.addMessage(GradedDocument.class, String.join(" ", obstacles), null, //$NON-NLS-1$
+                    IMessageProvider.ERROR);
         }
     }
 

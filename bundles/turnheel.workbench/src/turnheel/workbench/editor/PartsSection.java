@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
+import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Composite;
@@ -39,7 +41,8 @@ final class PartsSection extends DocumentSection {
     private final List<Slot> slots = List.of(
             new Slot(Literals.PATTERN__TOE, Messages.PartsSection_toe,
                     Arrays.asList(Literals.ROUND_TOE_ELEMENT, Literals.WEDGE_TOE_ELEMENT)),
-            new Slot(Literals.PATTERN__HEEL, Messages.PartsSection_heel, Arrays.asList(Literals.SHORT_ROW_HEEL_ELEMENT)),
+            new Slot(Literals.PATTERN__HEEL, Messages.PartsSection_heel,
+                    Arrays.asList(Literals.SHORT_ROW_HEEL_ELEMENT)),
             new Slot(Literals.PATTERN__LEG, Messages.PartsSection_leg, Arrays.asList(Literals.STRAIGHT_LEG_ELEMENT)),
             new Slot(Literals.PATTERN__CUFF, Messages.PartsSection_cuff, Arrays.asList(Literals.RIB_CUFF_ELEMENT)));
     private final Composite client;
@@ -107,9 +110,12 @@ final class PartsSection extends DocumentSection {
         EObject other = EcoreUtil.create(kind);
         EObject before = element(slot);
         if (before != null) {
-            kind.getEAllAttributes().stream().filter(attribute -> before.eClass().getEStructuralFeature(attribute.getName())
-                    != null).forEach(attribute -> other.eSet(attribute,
-                            before.eGet(before.eClass().getEStructuralFeature(attribute.getName()))));
+            for (EAttribute attribute : kind.getEAllAttributes()) {
+                EStructuralFeature same = before.eClass().getEStructuralFeature(attribute.getName());
+                if (same != null) {
+                    other.eSet(attribute, before.eGet(same));
+                }
+            }
         }
         document().edit(NLS.bind(Messages.OverviewPage_change_0, slot.label()),
                 () -> document().pattern().eSet(slot.reference(), other));
@@ -124,11 +130,13 @@ final class PartsSection extends DocumentSection {
             }
             case WedgeToeElement wedge -> increase(() -> ((WedgeToeElement) element(slot)).getIncrease(),
                     chosen -> ((WedgeToeElement) element(slot)).setIncrease(chosen));
-            case ShortRowHeelElement heel -> choice(client, Messages.PartsSection_turn, TurnMethod.class, ChoiceWords::of,
-                    () -> ((ShortRowHeelElement) element(slot)).getTurn(), chosen -> edit(Messages.PartsSection_turn,
+            case ShortRowHeelElement heel -> choice(client, Messages.PartsSection_turn, TurnMethod.class,
+                    ChoiceWords::of, () -> ((ShortRowHeelElement) element(slot)).getTurn(),
+                    chosen -> edit(Messages.PartsSection_turn,
                             () -> ((ShortRowHeelElement) element(slot)).setTurn(chosen)));
-            case StraightLegElement leg -> choice(client, Messages.PartsSection_length, SockLength.class, ChoiceWords::of,
-                    () -> ((StraightLegElement) element(slot)).getLength(), chosen -> edit(Messages.PartsSection_length,
+            case StraightLegElement leg -> choice(client, Messages.PartsSection_length, SockLength.class,
+                    ChoiceWords::of, () -> ((StraightLegElement) element(slot)).getLength(),
+                    chosen -> edit(Messages.PartsSection_length,
                             () -> ((StraightLegElement) element(slot)).setLength(chosen)));
             case RibCuffElement cuff -> {
                 number(client, Messages.PartsSection_knit, 1, WIDEST, () -> rib(slot).getKnit(),
@@ -136,7 +144,8 @@ final class PartsSection extends DocumentSection {
                 number(client, Messages.PartsSection_purl, 1, WIDEST, () -> rib(slot).getPurl(),
                         stitches -> edit(Messages.PartsSection_purl, () -> rib(slot).setPurl(stitches)));
             }
-            default -> throw new IllegalStateException("%s has no fields".formatted(element(slot).eClass().getName())); //$NON-NLS-1$
+            default -> throw new IllegalStateException(
+                    "%s has no fields".formatted(element(slot).eClass().getName())); //$NON-NLS-1$
         }
     }
 

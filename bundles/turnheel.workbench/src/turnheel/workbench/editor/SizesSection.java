@@ -39,7 +39,8 @@ final class SizesSection extends DocumentSection {
     private record Column(String title, Parameter parameter) {
     }
 
-    private static final List<Column> COLUMNS = List.of(new Column(Messages.SizesSection_stitches, Catalogue.FOOT_STITCHES),
+    private static final List<Column> COLUMNS = List.of(
+            new Column(Messages.SizesSection_stitches, Catalogue.FOOT_STITCHES),
             new Column(Messages.SizesSection_around, Catalogue.FINISHED_CIRCUMFERENCE),
             new Column(Messages.SizesSection_length, Catalogue.FINISHED_LENGTH));
     private static final int LONGEST_LABEL = 40;
@@ -201,7 +202,8 @@ final class SizesSection extends DocumentSection {
 
     private static String text(Cell cell) {
         String number = Notation.number(Math.round(cell.value() * 10) / 10.0);
-        return cell.parameter().unit() == Unit.MILLIMETRES ? NLS.bind(Messages.SizesSection_millimetres_0, number) : number;
+        return cell.parameter().unit() == Unit.MILLIMETRES ? NLS.bind(Messages.SizesSection_millimetres_0, number)
+                : number;
     }
 
     private void enableButtons() {

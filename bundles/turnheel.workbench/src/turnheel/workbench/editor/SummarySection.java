@@ -57,7 +57,8 @@ final class SummarySection extends DocumentSection {
         line(sizes(snapshot.graded()));
         List<Query> queries = snapshot.queries();
         line(queries.isEmpty() ? Messages.SummarySection_noQueries
-                : NLS.bind(Messages.SummarySection_queries_0_1, snapshot.count(Severity.ERROR), snapshot.count(Severity.WARNING)));
+                : NLS.bind(Messages.SummarySection_queries_0_1, snapshot.count(Severity.ERROR),
+                        snapshot.count(Severity.WARNING)));
         queries.stream().limit(MOST_QUERIES).forEach(this::link);
         if (queries.size() > MOST_QUERIES) {
             line(NLS.bind(Messages.SummarySection_more_0, queries.size() - MOST_QUERIES));
@@ -69,7 +70,8 @@ final class SummarySection extends DocumentSection {
         String last = graded.sizes().getLast().label();
         List<Double> counts = graded.sizes().stream().flatMap(size -> size.cell(Catalogue.FOOT_STITCHES).stream())
                 .map(cell -> cell.value()).sorted().toList();
-        return counts.isEmpty() ? NLS.bind(Messages.SummarySection_sizes_0_1_2, new Object[] { graded.sizes().size(), first, last })
+        return counts.isEmpty()
+                ? NLS.bind(Messages.SummarySection_sizes_0_1_2, new Object[] { graded.sizes().size(), first, last })
                 : NLS.bind(Messages.SummarySection_sizes_0_1_2_3_4, new Object[] { graded.sizes().size(), first, last,
                         Notation.number(counts.getFirst()), Notation.number(counts.getLast()) });
     }

@@ -16,8 +16,8 @@ import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.forms.IMessageManager;
 
 /**
- * A line of text in a form. It is taken over on Enter, on leaving the field and before saving; Escape gives it up. A text that
- * the document refuses stays in the field with the reason beside it.
+ * A line of text in a form. It is taken over on Enter, on leaving the field and before saving; Escape gives it up. A
+ * text that the document refuses stays in the field with the reason beside it.
  */
 final class TextField implements DocumentField {
 
@@ -46,7 +46,8 @@ final class TextField implements DocumentField {
         this.messages = messages;
         this.pendingChanged = pendingChanged;
         mark = new ControlDecoration(text, SWT.LEFT | SWT.TOP);
-        mark.setImage(FieldDecorationRegistry.getDefault().getFieldDecoration(FieldDecorationRegistry.DEC_ERROR).getImage());
+        mark.setImage(FieldDecorationRegistry.getDefault().getFieldDecoration(FieldDecorationRegistry.DEC_ERROR)
+                .getImage());
         mark.hide();
         text.addModifyListener(event -> typed());
         text.addFocusListener(FocusListener.focusLostAdapter(event -> commit()));

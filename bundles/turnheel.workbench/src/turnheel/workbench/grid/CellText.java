@@ -19,8 +19,8 @@ final class CellText {
     }
 
     /**
-     * The number in the unit of its row, with a true minus sign. A computed number has the decimals of its unit, so that the
-     * sizes of a row line up; an input has no more of them than it needs.
+     * The number in the unit of its row, with a true minus sign. A computed number has the decimals of its unit, so
+     * that the sizes of a row line up; an input has no more of them than it needs.
      */
     static String shown(Cell cell) {
         return plain(cell).replace('-', MINUS);

@@ -36,8 +36,9 @@ final class GridMeasures {
             layers.body.setDefaultRowHeight(height);
             layers.rowHeader.setDefaultRowHeight(height);
             layers.columnHeader.setDefaultRowHeight(height);
-            layers.rowHeader.setColumnWidthByPosition(GridData.RowHeader.LABEL, headerWidth(gc, GridData.RowHeader.LABEL));
-            layers.rowHeader.setColumnWidthByPosition(GridData.RowHeader.UNIT, headerWidth(gc, GridData.RowHeader.UNIT));
+            for (int column : new int[] { GridData.RowHeader.LABEL, GridData.RowHeader.UNIT }) {
+                layers.rowHeader.setColumnWidthByPosition(column, headerWidth(gc, column));
+            }
             layers.body.setDefaultColumnWidth(sizeWidth(gc));
         } finally {
             gc.dispose();

@@ -18,8 +18,8 @@ import org.eclipse.swt.graphics.FontData;
 import org.eclipse.swt.graphics.RGB;
 
 /**
- * How the grid looks on one background: the table itself here, the kinds of cell in {@link KindStyles}. Made anew and set
- * again when the theme of the workbench changes.
+ * How the grid looks on one background: the table itself here, the kinds of cell in {@link KindStyles}. Made anew and
+ * set again when the theme of the workbench changes.
  */
 final class GridTheme extends ModernNatTableThemeConfiguration {
 

@@ -5,8 +5,8 @@ import java.util.Arrays;
 import org.eclipse.swt.graphics.RGB;
 
 /**
- * The colours of the grid, mixed from the ones around it, so that it fits a light and a dark theme, and one that nobody has
- * seen yet. Text colours are moved towards the foreground until they can be read on the background.
+ * The colours of the grid, mixed from the ones around it, so that it fits a light and a dark theme, and one that nobody
+ * has seen yet. Text colours are moved towards the foreground until they can be read on the background.
  *
  * @param background where numbers stand that can be set
  * @param foreground of those numbers
@@ -35,7 +35,10 @@ record Palette(RGB background, RGB foreground, RGB quiet, RGB shaded, RGB headin
     private static final Hues ON_DARK = new Hues(new RGB(255, 138, 122), new RGB(240, 180, 76), new RGB(122, 180, 255));
     private static final int STEPS = 20;
 
-    /** The palette on this background. Where text in {@code foreground} could not be read, black or white takes its place. */
+    /**
+     * The palette on this background. Where text in {@code foreground} could not be read, black or white takes its
+     * place.
+     */
     static Palette on(RGB background, RGB foreground) {
         RGB text = contrast(foreground, background) >= READABLE ? foreground : strongest(background);
         Hues hues = luminance(text) < luminance(background) ? ON_LIGHT : ON_DARK;
@@ -44,8 +47,9 @@ record Palette(RGB background, RGB foreground, RGB quiet, RGB shaded, RGB headin
         RGB errorGround = tinted(background, hues.red(), 0.14, text);
         RGB warningGround = tinted(background, hues.amber(), 0.16, text);
         RGB selected = tinted(background, hues.blue(), 0.22, text);
-        return new Palette(background, text, readable(mix(text, background, 0.40), text, background, shaded, selected), shaded,
-                heading, mix(background, text, 0.14), readable(hues.blue(), text, background, selected), selected,
+        return new Palette(background, text,
+                readable(mix(text, background, 0.40), text, background, shaded, selected), shaded, heading,
+                mix(background, text, 0.14), readable(hues.blue(), text, background, selected), selected,
                 readable(hues.red(), text, errorGround, selected), errorGround,
                 readable(hues.amber(), text, warningGround, selected), warningGround);
     }
@@ -80,7 +84,8 @@ record Palette(RGB background, RGB foreground, RGB quiet, RGB shaded, RGB headin
 
     /** {@code share} of {@code other} in {@code one}. */
     static RGB mix(RGB one, RGB other, double share) {
-        return new RGB(mix(one.red, other.red, share), mix(one.green, other.green, share), mix(one.blue, other.blue, share));
+        return new RGB(mix(one.red, other.red, share), mix(one.green, other.green, share),
+                mix(one.blue, other.blue, share));
     }
 
     private static int mix(int one, int other, double share) {
