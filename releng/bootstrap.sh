@@ -70,10 +70,14 @@ find_maven() {
     chmod +x "$maven"
 }
 
+# What a window needs: GTK, a font, and what the JDK's Java 2D, which paints the icons, is linked to.
+window_packages='libgtk-3-0 libxtst6 fonts-dejavu-core'
+
 # True when what the Debian package $1 brings is there. Asks for the thing, not the package: its name can differ.
 has_package() {
     case $1 in
         libgtk-3-0) has_library libgtk-3.so.0 ;;
+        libxtst6) has_library libXtst.so.6 ;;
         xvfb) command -v Xvfb >/dev/null && command -v xvfb-run >/dev/null ;;
         xauth) command -v xauth >/dev/null ;;
         fonts-dejavu-core) [ -n "$(find /usr/share/fonts /usr/local/share/fonts -name DejaVuSans.ttf 2>/dev/null)" ] ;;
