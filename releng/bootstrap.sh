@@ -70,6 +70,9 @@ find_maven() {
     chmod +x "$maven"
 }
 
+# What a window needs: GTK, a font, and what the JDK's Java 2D, which paints the icons, is linked to.
+window_packages='libgtk-3-0 libxtst6 fonts-dejavu-core'
+
 # True when what the Debian package $1 brings is there. Asks for the thing, not the package: its name can differ.
 has_package() {
     case $1 in
@@ -78,7 +81,7 @@ has_package() {
         xvfb) command -v Xvfb >/dev/null && command -v xvfb-run >/dev/null ;;
         xauth) command -v xauth >/dev/null ;;
         fonts-dejavu-core) [ -n "$(find /usr/share/fonts /usr/local/share/fonts -name DejaVuSans.ttf 2>/dev/null)" ] ;;
-        libreoffice-calc) command -v soffice >/dev/null && has_libreoffice_calc ;;
+        libreoffice-calc-nogui) command -v soffice >/dev/null && has_libreoffice_calc ;;
         maven) command -v mvn >/dev/null ;;
         *) die "how to look for the package $1 is not known" ;;
     esac

@@ -1,2 +1,6 @@
-/** In: the workbench. Out: the stand-alone application: branding, perspective, first start. No editor lives here. */
+/**
+ * The stand-alone application: its name and pictures, how its window is laid out, and the example that a first start
+ * opens. In: the workbench bundle. Out: a product of the platform's own application. Nothing here is part of what is
+ * installed into somebody's own IDE.
+ */
 package turnheel.product;

@@ -32,11 +32,6 @@ final class Needle {
         add(++number, kind, List.of(steps));
     }
 
-    /** A numbered round of several steps, some of which may be missing. */
-    void round(RoundKind kind, List<Step> steps) {
-        add(++number, kind, steps);
-    }
-
     /** A round that patterns describe without a number. */
     void unnumbered(RoundKind kind, List<Step> steps) {
         add(0, kind, steps);

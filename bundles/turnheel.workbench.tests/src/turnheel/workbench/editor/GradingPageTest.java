@@ -63,7 +63,7 @@ class GradingPageTest {
     }
 
     private Cell cell(Parameter parameter, String size) {
-        return open.editor().document().snapshot().orElseThrow().graded().size(size).cell(parameter).orElseThrow();
+        return open.graded().size(size).cell(parameter).orElseThrow();
     }
 
     private void select(Parameter parameter, String size) {
@@ -82,7 +82,7 @@ class GradingPageTest {
     void paintsTheNumbers() {
         ImageData picture = Screen.picture(table());
         Screen.keep(picture, "grid-light");
-        assertTrue(Screen.drawnPixels(picture) > 10_000, "only %d pixels are drawn".formatted(Screen.drawnPixels(picture)));
+        Screen.assertDrawn(picture, 10_000);
     }
 
     @Test
@@ -145,7 +145,8 @@ class GradingPageTest {
         Screen.chord(SWT.MOD1, 'z');
         Screen.await("the override is undone", () -> cell(Catalogue.FOOT_STITCHES, "M").source() == Source.CHOSEN);
         Screen.chord(SWT.MOD1, 'y');
-        Screen.await("the override is there again", () -> cell(Catalogue.FOOT_STITCHES, "M").source() == Source.OVERRIDE);
+        Screen.await("the override is there again",
+                () -> cell(Catalogue.FOOT_STITCHES, "M").source() == Source.OVERRIDE);
     }
 
     @Test
@@ -234,8 +235,7 @@ class GradingPageTest {
     @Test
     void theReasonOfTheSelectedCellIsShown() {
         select(Catalogue.FINISHED_CIRCUMFERENCE, "M");
-        List<String> why = Why.of(open.editor().document().snapshot().orElseThrow().graded(),
-                Catalogue.FINISHED_CIRCUMFERENCE.key(), "M").lines();
+        List<String> why = Why.of(open.graded(), Catalogue.FINISHED_CIRCUMFERENCE.key(), "M").lines();
         assertEquals(String.join("\n", why), page.reason().replace("\r", ""));
     }
 
@@ -247,7 +247,8 @@ class GradingPageTest {
         Screen.key('c', (char) ('c' & 0x1f), SWT.MOD1);
         Clipboard clipboard = new Clipboard(table().getDisplay());
         try {
-            assertEquals("220\t232" + System.lineSeparator() + "200\t214", clipboard.getContents(TextTransfer.getInstance()));
+            assertEquals("220\t232" + System.lineSeparator() + "200\t214",
+                    clipboard.getContents(TextTransfer.getInstance()));
         } finally {
             clipboard.dispose();
         }

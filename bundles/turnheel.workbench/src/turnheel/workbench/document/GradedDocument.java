@@ -7,6 +7,7 @@ import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.ListenerList;
 import org.eclipse.emf.common.command.BasicCommandStack;
 import org.eclipse.emf.ecore.resource.Resource;
+import org.eclipse.emf.ecore.resource.impl.ResourceImpl;
 import org.eclipse.emf.edit.command.ChangeCommand;
 import org.eclipse.emf.edit.domain.AdapterFactoryEditingDomain;
 import org.eclipse.emf.edit.domain.EditingDomain;
@@ -19,9 +20,9 @@ import turnheel.model.Door;
 import turnheel.model.pattern.Pattern;
 
 /**
- * A pattern that is being edited, and its snapshot. Every edit is one command of one editing domain; after each of them, and
- * after undo and redo, all sizes are graded anew and the listeners told. A document that is no design at the moment keeps the
- * last snapshot that there was and says what stands in the way.
+ * A pattern that is being edited, and its snapshot. Every edit is one command of one editing domain; after each of
+ * them, and after undo and redo, all sizes are graded anew and the listeners told. A document that is no design at the
+ * moment keeps the last snapshot that there was and says what stands in the way.
  *
  * <p>Belongs to one thread, the one of the user interface.
  */
@@ -131,9 +132,11 @@ public final class GradedDocument {
     private void adopt(Pattern adopted) {
         domain.getResourceSet().getResources().clear();
         Resource resource = adopted.eResource();
-        if (resource != null) {
-            domain.getResourceSet().getResources().add(resource);
+        if (resource == null) {
+            resource = new ResourceImpl();
+            resource.getContents().add(adopted);
         }
+        domain.getResourceSet().getResources().add(resource);
         pattern = adopted;
         grade();
     }

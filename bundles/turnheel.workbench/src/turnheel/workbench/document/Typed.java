@@ -18,7 +18,8 @@ public final class Typed {
     /**
      * The quantity that the text means in the row of this parameter.
      *
-     * @throws IllegalArgumentException when it means none, or one that cannot stand there; the message says what would do
+     * @throws IllegalArgumentException when it means none, or one that cannot stand there; the message says what would
+     *     do
      */
     public static Quantity quantity(Parameter parameter, String text) {
         String trimmed = text.strip();
@@ -26,7 +27,8 @@ public final class Typed {
             // Refused by its role before its unit is looked at: no text would do.
             parameter.require(Role.RULE, Quantity.parse("0"));
         }
-        Quantity quantity = Quantity.parse(BARE_NUMBER.matcher(trimmed).matches() ? trimmed + suffix(parameter.unit()) : text);
+        boolean isBare = BARE_NUMBER.matcher(trimmed).matches();
+        Quantity quantity = Quantity.parse(isBare ? trimmed + suffix(parameter.unit()) : text);
         parameter.require(parameter.role(), quantity);
         return quantity;
     }

@@ -1,5 +1,6 @@
 package turnheel.workbench.editor;
 
+import org.eclipse.jface.action.LegacyActionTools;
 import org.eclipse.jface.dialogs.IMessageProvider;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -17,7 +18,8 @@ import turnheel.model.DocumentException;
 import turnheel.model.DocumentProblem;
 
 /**
- * In place of all other pages when the file cannot be read: what is wrong, where, and what to do. The file is left as it is.
+ * In place of all other pages when the file cannot be read: what is wrong, where, and what to do. The file is left as
+ * it is.
  */
 final class DamagedPage extends FormPage {
 
@@ -41,7 +43,7 @@ final class DamagedPage extends FormPage {
         Composite body = form.getForm().getBody();
         GridLayoutFactory.fillDefaults().margins(12, 12).spacing(0, 10).applyTo(body);
         for (DocumentProblem problem : damage.problems()) {
-            Label label = toolkit.createLabel(body, sentence(problem), SWT.WRAP);
+            Label label = toolkit.createLabel(body, LegacyActionTools.escapeMnemonics(sentence(problem)), SWT.WRAP);
             GridDataFactory.fillDefaults().grab(true, false).hint(300, SWT.DEFAULT).applyTo(label);
         }
         editor.textEditor().ifPresent(open -> link(toolkit, body, Messages.DamagedPage_openText, open));
@@ -50,7 +52,8 @@ final class DamagedPage extends FormPage {
 
     private static String sentence(DocumentProblem problem) {
         return problem.line() == 0 ? problem.sentence()
-                : NLS.bind(Messages.DamagedPage_problem_0_1_2, new Object[] { problem.line(), problem.column(), problem.sentence() });
+                : NLS.bind(Messages.DamagedPage_problem_0_1_2,
+                        new Object[] { problem.line(), problem.column(), problem.sentence() });
     }
 
     private static void link(FormToolkit toolkit, Composite body, String text, Runnable action) {

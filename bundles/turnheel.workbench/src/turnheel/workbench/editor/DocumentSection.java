@@ -22,7 +22,6 @@ import org.eclipse.ui.forms.IManagedForm;
 import org.eclipse.ui.forms.SectionPart;
 import org.eclipse.ui.forms.widgets.ExpandableComposite;
 import org.eclipse.ui.forms.widgets.FormToolkit;
-import org.eclipse.ui.forms.widgets.Section;
 
 import turnheel.workbench.document.GradedDocument;
 
@@ -36,13 +35,12 @@ abstract class DocumentSection extends SectionPart {
     private final IManagedForm form;
     private final List<DocumentField> fields = new ArrayList<>();
 
-    DocumentSection(Composite parent, IManagedForm form, GradedDocument document, String title, String description) {
-        super(parent, form.getToolkit(), ExpandableComposite.TITLE_BAR | Section.DESCRIPTION);
+    DocumentSection(Composite parent, IManagedForm form, GradedDocument document, String title) {
+        super(parent, form.getToolkit(), ExpandableComposite.TITLE_BAR);
         this.document = document;
         this.toolkit = form.getToolkit();
         this.form = form;
         getSection().setText(title);
-        getSection().setDescription(description);
         form.addPart(this);
     }
 
@@ -58,7 +56,6 @@ abstract class DocumentSection extends SectionPart {
     final Composite client(int columns) {
         Composite client = toolkit.createComposite(getSection());
         GridLayoutFactory.fillDefaults().numColumns(columns).margins(2, 4).spacing(8, 6).applyTo(client);
-        toolkit.paintBordersFor(client);
         getSection().setClient(client);
         return client;
     }
@@ -66,9 +63,10 @@ abstract class DocumentSection extends SectionPart {
     /** A labelled line of text. */
     final Text text(Composite parent, String label, Supplier<String> shown, Consumer<String> take) {
         label(parent, label);
-        Text text = toolkit.createText(parent, ""); //$NON-NLS-1$
+        Text text = new Text(parent, SWT.SINGLE | SWT.BORDER);
+        toolkit.adapt(text, true, false);
         GridDataFactory.fillDefaults().grab(true, false).hint(80, SWT.DEFAULT).indent(FIELD_INDENT, 0).applyTo(text);
-        fields.add(new TextField(text, shown, take, form.getMessageManager(), this::pendingChanged));
+        fields.add(new TextField(text, label, shown, take, form.getMessageManager(), this::pendingChanged));
         return text;
     }
 
@@ -78,7 +76,8 @@ abstract class DocumentSection extends SectionPart {
         label(parent, label);
         if (choices.size() == 1) {
             Label only = toolkit.createLabel(parent, word.apply(choices.getFirst()));
-            GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).indent(FIELD_INDENT, 0).applyTo(only);
+            GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).indent(FIELD_INDENT, 0)
+                    .applyTo(only);
             return;
         }
         Combo combo = new Combo(parent, SWT.READ_ONLY | SWT.DROP_DOWN);

@@ -16,14 +16,15 @@ import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IPartListener2;
+import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchPartReference;
 import org.eclipse.ui.part.FileEditorInput;
 
 import turnheel.model.DocumentException;
 
 /**
- * Notices that somebody else wrote, moved or deleted the file of an editor. An editor without unsaved edits follows at once;
- * one with some asks, when it is the active one.
+ * Notices that somebody else wrote, moved or deleted the file of an editor. An editor without unsaved edits follows at
+ * once; one with some asks, when it is the active one.
  */
 final class FileWatch {
 
@@ -93,7 +94,8 @@ final class FileWatch {
     }
 
     private void ifOpen(Runnable action) {
-        if (editor.getSite().getPage() != null && editor.getSite().getPage().findEditor(editor.getEditorInput()) != null) {
+        IWorkbenchPage page = editor.getSite().getPage();
+        if (page != null && page.findEditor(editor.getEditorInput()) != null) {
             action.run();
         }
     }
@@ -139,9 +141,9 @@ final class FileWatch {
     private void ask() {
         asking = true;
         try {
-            int answer = MessageDialog.open(MessageDialog.QUESTION, editor.getSite().getShell(), Messages.FileWatch_title,
-                    NLS.bind(Messages.FileWatch_question_0, editor.store().name()), 0, Messages.FileWatch_keep,
-                    Messages.FileWatch_readAgain);
+            int answer = MessageDialog.open(MessageDialog.QUESTION, editor.getSite().getShell(),
+                    Messages.FileWatch_title, NLS.bind(Messages.FileWatch_question_0, editor.store().name()), 0,
+                    Messages.FileWatch_keep, Messages.FileWatch_readAgain);
             if (answer == 1) {
                 editor.readAgain();
             } else {

@@ -33,7 +33,6 @@ final class GradingPage extends FormPage implements DocumentPage {
     @Override
     protected void createFormContent(IManagedForm form) {
         FormToolkit toolkit = form.getToolkit();
-        form.getForm().setText(Messages.GradingPage_title);
         toolkit.decorateFormHeading(form.getForm().getForm());
         Composite body = form.getForm().getBody();
         GridLayoutFactory.fillDefaults().margins(12, 8).spacing(0, 8).applyTo(body);
@@ -44,7 +43,7 @@ final class GradingPage extends FormPage implements DocumentPage {
         reason = new ReasonPanel(body, toolkit);
         grid.addSelectionListener(this::showReason);
         new GridHandlers(getSite(), grid);
-        showObstacles();
+        showState();
         showReason();
     }
 
@@ -71,11 +70,12 @@ final class GradingPage extends FormPage implements DocumentPage {
     @Override
     public void documentChanged() {
         if (grid != null) {
-            showObstacles();
+            showState();
         }
     }
 
-    private void showObstacles() {
+    private void showState() {
+        getManagedForm().getForm().setText(editor.heading());
         var obstacles = editor.document().obstacles();
         getManagedForm().getForm().setMessage(obstacles.isEmpty() ? null
                 : NLS.bind(Messages.GradingPage_stale_0, String.join(" ", obstacles)), //$NON-NLS-1$

@@ -18,7 +18,7 @@ import turnheel.workbench.document.GradedDocument;
 final class IdentitySection extends DocumentSection {
 
     IdentitySection(Composite parent, IManagedForm form, GradedDocument document) {
-        super(parent, form, document, Messages.IdentitySection_title, Messages.IdentitySection_description);
+        super(parent, form, document, Messages.IdentitySection_title);
         Composite client = client(2);
         line(client, Messages.IdentitySection_patternTitle, Pattern::getTitle, Pattern::setTitle);
         line(client, Messages.IdentitySection_designer, Pattern::getDesigner, Pattern::setDesigner);
@@ -36,9 +36,20 @@ final class IdentitySection extends DocumentSection {
 
     private void gauge(Composite client, String label, Function<Pattern, Gauge> get, BiConsumer<Pattern, Gauge> set) {
         text(client, label, () -> orEmpty(get.apply(document().pattern())), typed -> {
-            Gauge gauge = Literals.gauge(typed);
+            Gauge gauge = gauge(typed);
             edit(label, pattern -> set.accept(pattern, gauge));
         }).setToolTipText(Messages.IdentitySection_gaugeHint);
+    }
+
+    /** A gauge, or the reason why it is none in the words of this one field. */
+    private static Gauge gauge(String typed) {
+        try {
+            return Literals.gauge(typed);
+        } catch (IllegalArgumentException refused) {
+            // With a slash it was meant as a gauge, and what is wrong with it is worth saying.
+            throw typed.indexOf('/') >= 0 ? refused
+                    : new IllegalArgumentException(NLS.bind(Messages.IdentitySection_noGauge_0, typed), refused);
+        }
     }
 
     private void edit(String label, Consumer<Pattern> change) {

@@ -2,7 +2,9 @@ package turnheel.workbench.editor;
 
 import org.eclipse.osgi.util.NLS;
 
-/** Numbers at the end of a name are the placeholders of its sentence; what stands for them is said in the properties. */
+/**
+ * Numbers at the end of a name are the placeholders of its sentence; what stands for them is said in the properties.
+ */
 final class Messages extends NLS {
 
 
@@ -25,10 +27,10 @@ final class Messages extends NLS {
     public static String GradingPage_stale_0;
     public static String GradingPage_title;
 
-    public static String IdentitySection_description;
     public static String IdentitySection_designer;
     public static String IdentitySection_direction;
     public static String IdentitySection_gaugeHint;
+    public static String IdentitySection_noGauge_0;
     public static String IdentitySection_patternTitle;
     public static String IdentitySection_roundGauge;
     public static String IdentitySection_stitchGauge;
@@ -38,7 +40,6 @@ final class Messages extends NLS {
     public static String OverviewPage_title;
 
     public static String PartsSection_cuff;
-    public static String PartsSection_description;
     public static String PartsSection_heel;
     public static String PartsSection_leg;
     public static String PartsSection_stitchPatterns;
@@ -53,10 +54,11 @@ final class Messages extends NLS {
     public static String SizesSection_add;
     public static String SizesSection_addStep_0;
     public static String SizesSection_addTitle;
-    public static String SizesSection_column_0_1;
-    public static String SizesSection_description;
+    public static String SizesSection_around;
     public static String SizesSection_down;
     public static String SizesSection_label;
+    public static String SizesSection_length;
+    public static String SizesSection_millimetres_0;
     public static String SizesSection_moveStep_0;
     public static String SizesSection_remove;
     public static String SizesSection_removeStep_0;
@@ -64,12 +66,12 @@ final class Messages extends NLS {
     public static String SizesSection_renameStep_0;
     public static String SizesSection_renameTitle;
     public static String SizesSection_size;
+    public static String SizesSection_stitches;
     public static String SizesSection_taken_0;
     public static String SizesSection_title;
     public static String SizesSection_tooLong_0;
     public static String SizesSection_up;
 
-    public static String SummarySection_description;
     public static String SummarySection_error_0_1;
     public static String SummarySection_more_0;
     public static String SummarySection_noQueries;
@@ -79,6 +81,8 @@ final class Messages extends NLS {
     public static String SummarySection_sizes_0_1_2_3_4;
     public static String SummarySection_title;
     public static String SummarySection_warning_0_1;
+
+    public static String TextField_refused_0_1;
 
     public static String UndoHandler_redo;
     public static String UndoHandler_redo_0;

@@ -30,16 +30,16 @@ final class OverviewPage extends FormPage implements DocumentPage {
     @Override
     protected void createFormContent(IManagedForm form) {
         GradedDocument document = editor.document();
-        form.getForm().setText(Messages.OverviewPage_title);
         form.getToolkit().decorateFormHeading(form.getForm().getForm());
         Composite body = form.getForm().getBody();
         GridLayoutFactory.fillDefaults().numColumns(2).equalWidth(true).margins(12, 12).spacing(24, 16).applyTo(body);
         Composite left = column(form, body);
         Composite right = column(form, body);
         sections = List.of(place(new IdentitySection(left, form, document), false),
-                place(new PartsSection(left, form, document), false), place(new SizesSection(right, form, document), false),
+                place(new PartsSection(left, form, document), false),
+                place(new SizesSection(right, form, document), false),
                 place(new SummarySection(right, form, document, editor::show), true));
-        showObstacles();
+        showState();
     }
 
     private static Composite column(IManagedForm form, Composite body) {
@@ -50,7 +50,8 @@ final class OverviewPage extends FormPage implements DocumentPage {
     }
 
     private static <S extends SectionPart> S place(S section, boolean takesTheRest) {
-        GridDataFactory.fillDefaults().grab(true, takesTheRest).align(SWT.FILL, SWT.BEGINNING).applyTo(section.getSection());
+        GridDataFactory.fillDefaults().grab(true, takesTheRest).align(SWT.FILL, SWT.BEGINNING)
+                .applyTo(section.getSection());
         return section;
     }
 
@@ -58,17 +59,19 @@ final class OverviewPage extends FormPage implements DocumentPage {
     public void documentChanged() {
         sections.forEach(SectionPart::refresh);
         if (getManagedForm() != null) {
-            showObstacles();
+            showState();
             getManagedForm().dirtyStateChanged();
         }
     }
 
-    private void showObstacles() {
+    private void showState() {
+        getManagedForm().getForm().setText(editor.heading());
         IMessageManager messages = getManagedForm().getMessageManager();
         messages.removeMessage(GradedDocument.class);
         List<String> obstacles = editor.document().obstacles();
         if (!obstacles.isEmpty()) {
-            messages.addMessage(GradedDocument.class, String.join(" ", obstacles), null, IMessageProvider.ERROR); //$NON-NLS-1$
+            messages.addMessage(GradedDocument.class, String.join(" ", obstacles), null, //$NON-NLS-1$
+                    IMessageProvider.ERROR);
         }
     }
 

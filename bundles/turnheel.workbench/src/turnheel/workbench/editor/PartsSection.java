@@ -37,7 +37,7 @@ final class PartsSection extends DocumentSection {
     private List<EClass> shownKinds = List.of();
 
     PartsSection(Composite parent, IManagedForm form, GradedDocument document) {
-        super(parent, form, document, Messages.PartsSection_title, Messages.PartsSection_description);
+        super(parent, form, document, Messages.PartsSection_title);
         client = client(2);
         showKinds();
     }

@@ -30,11 +30,12 @@ import turnheel.model.DocumentProblem;
 import turnheel.model.pattern.Pattern;
 import turnheel.workbench.document.GradedDocument;
 import turnheel.workbench.document.PatternStore;
+import turnheel.workbench.document.Snapshot;
 import turnheel.workbench.markers.QueryMarkers;
 
 /**
- * The editor of a pattern file: an overview and the grading grid over one document. A file that cannot be read is shown as
- * such and never written.
+ * The editor of a pattern file: an overview and the grading grid over one document. A file that cannot be read is shown
+ * as such and never written.
  */
 public final class PatternEditor extends FormEditor implements IGotoMarker {
 
@@ -111,6 +112,17 @@ public final class PatternEditor extends FormEditor implements IGotoMarker {
     /** The document; there is one on all pages but that of a file that was never readable. */
     GradedDocument document() {
         return document.orElseThrow();
+    }
+
+    /** The last state of the document that could be graded; empty when there was none. */
+    public Optional<Snapshot> snapshot() {
+        return document.flatMap(GradedDocument::snapshot);
+    }
+
+    /** What stands over the pages: the pattern's title, or the file's name where it has none. */
+    String heading() {
+        String title = document().pattern().getTitle();
+        return title == null || title.isBlank() ? store.name() : title;
     }
 
     private List<DocumentPage> documentPages() {

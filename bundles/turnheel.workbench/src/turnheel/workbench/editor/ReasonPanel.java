@@ -11,12 +11,12 @@ import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.forms.widgets.FormToolkit;
 
 /**
- * Under the grid: why the selected cell is what it is, or why something was not taken. The text can be selected and copied,
- * and is there for those who use no mouse and see no tooltip.
+ * Under the grid: why the selected cell is what it is, or why something was not taken. The text can be selected and
+ * copied, and is there for those who use no mouse and see no tooltip.
  */
 final class ReasonPanel {
 
-    private static final int LINES = 5;
+    private static final int LINES = 4;
 
     private final Label icon;
     private final Text text;

@@ -23,6 +23,8 @@ import org.eclipse.ui.forms.IManagedForm;
 
 import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Parameter;
+import turnheel.engine.design.Unit;
+import turnheel.engine.grading.Cell;
 import turnheel.engine.grading.GradedSize;
 import turnheel.engine.term.Notation;
 import turnheel.model.Documents;
@@ -34,8 +36,13 @@ import turnheel.workbench.document.Snapshot;
 /** The sizes in their order, each with what it comes to; here they are added, renamed, moved and removed. */
 final class SizesSection extends DocumentSection {
 
-    private static final List<Parameter> COLUMNS =
-            List.of(Catalogue.FOOT_STITCHES, Catalogue.FINISHED_CIRCUMFERENCE, Catalogue.FINISHED_LENGTH);
+    private record Column(String title, Parameter parameter) {
+    }
+
+    private static final List<Column> COLUMNS = List.of(
+            new Column(Messages.SizesSection_stitches, Catalogue.FOOT_STITCHES),
+            new Column(Messages.SizesSection_around, Catalogue.FINISHED_CIRCUMFERENCE),
+            new Column(Messages.SizesSection_length, Catalogue.FINISHED_LENGTH));
     private static final int LONGEST_LABEL = 40;
     private static final int ROWS = 8;
 
@@ -46,7 +53,7 @@ final class SizesSection extends DocumentSection {
     private final Button down;
 
     SizesSection(Composite parent, IManagedForm form, GradedDocument document) {
-        super(parent, form, document, Messages.SizesSection_title, Messages.SizesSection_description);
+        super(parent, form, document, Messages.SizesSection_title);
         Composite client = client(2);
         table = table(client);
         Composite buttons = toolkit().createComposite(client);
@@ -64,13 +71,14 @@ final class SizesSection extends DocumentSection {
         Composite holder = toolkit().createComposite(client);
         TableColumnLayout layout = new TableColumnLayout();
         holder.setLayout(layout);
-        Table created = toolkit().createTable(holder, SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL);
+        Table created = toolkit().createTable(holder, SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.BORDER);
         created.setHeaderVisible(true);
         GridDataFactory.fillDefaults().grab(true, true).hint(200, created.getItemHeight() * ROWS).applyTo(holder);
-        layout.setColumnData(column(created, Messages.SizesSection_size, SWT.LEFT), new ColumnWeightData(2, 60));
-        for (Parameter parameter : COLUMNS) {
-            layout.setColumnData(column(created, NLS.bind(Messages.SizesSection_column_0_1, parameter.label(),
-                    parameter.unit().symbol()), SWT.RIGHT), new ColumnWeightData(3, 80));
+        layout.setColumnData(column(created, Messages.SizesSection_size, Messages.SizesSection_size, SWT.LEFT),
+                new ColumnWeightData(2, 40));
+        for (Column shown : COLUMNS) {
+            layout.setColumnData(column(created, shown.title(), shown.parameter().label(), SWT.RIGHT),
+                    new ColumnWeightData(3, 60));
         }
         created.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> enableButtons()));
         created.addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(event -> rename()));
@@ -84,10 +92,10 @@ final class SizesSection extends DocumentSection {
         return created;
     }
 
-    private static TableColumn column(Table table, String text, int alignment) {
+    private static TableColumn column(Table table, String text, String meaning, int alignment) {
         TableColumn column = new TableColumn(table, alignment);
         column.setText(text);
-        column.setToolTipText(text);
+        column.setToolTipText(meaning);
         return column;
     }
 
@@ -175,7 +183,7 @@ final class SizesSection extends DocumentSection {
             TableItem item = table.getItem(index);
             item.setText(0, size.getLabel() == null ? "" : size.getLabel()); //$NON-NLS-1$
             for (int column = 0; column < COLUMNS.size(); column++) {
-                item.setText(column + 1, number(size, COLUMNS.get(column)));
+                item.setText(column + 1, number(size, COLUMNS.get(column).parameter()));
             }
         }
         if (selection >= 0 && selection < table.getItemCount()) {
@@ -189,7 +197,13 @@ final class SizesSection extends DocumentSection {
         return document().snapshot().map(Snapshot::graded).stream().flatMap(graded -> graded.sizes().stream())
                 .filter(graded -> graded.size().id().equals(size.getId())).findFirst()
                 .flatMap((GradedSize graded) -> graded.cell(parameter))
-                .map(cell -> Notation.number(Math.round(cell.value() * 10) / 10.0)).orElse("–"); //$NON-NLS-1$
+                .map(SizesSection::text).orElse("–"); //$NON-NLS-1$
+    }
+
+    private static String text(Cell cell) {
+        String number = Notation.number(Math.round(cell.value() * 10) / 10.0);
+        return cell.parameter().unit() == Unit.MILLIMETRES ? NLS.bind(Messages.SizesSection_millimetres_0, number)
+                : number;
     }
 
     private void enableButtons() {

@@ -3,6 +3,7 @@ package turnheel.workbench.editor;
 import java.util.List;
 import java.util.function.Consumer;
 
+import org.eclipse.jface.action.LegacyActionTools;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
@@ -32,7 +33,7 @@ final class SummarySection extends DocumentSection {
 
     /** @param show goes to the cell that a query is about */
     SummarySection(Composite parent, IManagedForm form, GradedDocument document, Consumer<Query> show) {
-        super(parent, form, document, Messages.SummarySection_title, Messages.SummarySection_description);
+        super(parent, form, document, Messages.SummarySection_title);
         this.show = show;
         client = client(1);
         write();
@@ -56,7 +57,8 @@ final class SummarySection extends DocumentSection {
         line(sizes(snapshot.graded()));
         List<Query> queries = snapshot.queries();
         line(queries.isEmpty() ? Messages.SummarySection_noQueries
-                : NLS.bind(Messages.SummarySection_queries_0_1, snapshot.count(Severity.ERROR), snapshot.count(Severity.WARNING)));
+                : NLS.bind(Messages.SummarySection_queries_0_1, snapshot.count(Severity.ERROR),
+                        snapshot.count(Severity.WARNING)));
         queries.stream().limit(MOST_QUERIES).forEach(this::link);
         if (queries.size() > MOST_QUERIES) {
             line(NLS.bind(Messages.SummarySection_more_0, queries.size() - MOST_QUERIES));
@@ -68,13 +70,14 @@ final class SummarySection extends DocumentSection {
         String last = graded.sizes().getLast().label();
         List<Double> counts = graded.sizes().stream().flatMap(size -> size.cell(Catalogue.FOOT_STITCHES).stream())
                 .map(cell -> cell.value()).sorted().toList();
-        return counts.isEmpty() ? NLS.bind(Messages.SummarySection_sizes_0_1_2, new Object[] { graded.sizes().size(), first, last })
+        return counts.isEmpty()
+                ? NLS.bind(Messages.SummarySection_sizes_0_1_2, new Object[] { graded.sizes().size(), first, last })
                 : NLS.bind(Messages.SummarySection_sizes_0_1_2_3_4, new Object[] { graded.sizes().size(), first, last,
                         Notation.number(counts.getFirst()), Notation.number(counts.getLast()) });
     }
 
     private void line(String text) {
-        Label label = toolkit().createLabel(client, text, SWT.WRAP);
+        Label label = toolkit().createLabel(client, LegacyActionTools.escapeMnemonics(text), SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).hint(200, SWT.DEFAULT).applyTo(label);
     }
 

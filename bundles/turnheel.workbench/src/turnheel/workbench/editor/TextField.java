@@ -4,6 +4,9 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 import org.eclipse.jface.dialogs.IMessageProvider;
+import org.eclipse.jface.fieldassist.ControlDecoration;
+import org.eclipse.jface.fieldassist.FieldDecorationRegistry;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.FocusListener;
 import org.eclipse.swt.events.KeyEvent;
@@ -13,30 +16,39 @@ import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.forms.IMessageManager;
 
 /**
- * A line of text in a form. It is taken over on Enter, on leaving the field and before saving; Escape gives it up. A text that
- * the document refuses stays in the field with the reason beside it.
+ * A line of text in a form. It is taken over on Enter, on leaving the field and before saving; Escape gives it up. A
+ * text that the document refuses stays in the field with the reason beside it.
  */
 final class TextField implements DocumentField {
 
     private final Text text;
+    private final String label;
     private final Supplier<String> shown;
     private final Consumer<String> take;
     private final IMessageManager messages;
     private final Runnable pendingChanged;
+    private final ControlDecoration mark;
     private boolean pending;
     private boolean refreshing;
 
     /**
+     * @param label what the field is called where its text is refused
      * @param shown the document's value
      * @param take puts a text into the document; throws IllegalArgumentException with the reason when it cannot
      * @param pendingChanged told when the field begins or ends to differ from the document
      */
-    TextField(Text text, Supplier<String> shown, Consumer<String> take, IMessageManager messages, Runnable pendingChanged) {
+    TextField(Text text, String label, Supplier<String> shown, Consumer<String> take, IMessageManager messages,
+            Runnable pendingChanged) {
         this.text = text;
+        this.label = label;
         this.shown = shown;
         this.take = take;
         this.messages = messages;
         this.pendingChanged = pendingChanged;
+        mark = new ControlDecoration(text, SWT.LEFT | SWT.TOP);
+        mark.setImage(FieldDecorationRegistry.getDefault().getFieldDecoration(FieldDecorationRegistry.DEC_ERROR)
+                .getImage());
+        mark.hide();
         text.addModifyListener(event -> typed());
         text.addFocusListener(FocusListener.focusLostAdapter(event -> commit()));
         text.addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(event -> commit()));
@@ -55,9 +67,14 @@ final class TextField implements DocumentField {
         if (!refreshing) {
             setPending(!text.getText().equals(shown.get()));
             if (!pending) {
-                messages.removeMessage(this, text);
+                clear();
             }
         }
+    }
+
+    private void clear() {
+        messages.removeMessage(this);
+        mark.hide();
     }
 
     private void setPending(boolean isPending) {
@@ -80,10 +97,14 @@ final class TextField implements DocumentField {
         try {
             take.accept(text.getText());
         } catch (IllegalArgumentException refused) {
-            messages.addMessage(this, refused.getMessage(), null, IMessageProvider.ERROR, text);
+            String reason = NLS.bind(Messages.TextField_refused_0_1, label, refused.getMessage());
+            // Without the control: the form's head then shows the sentence instead of counting errors.
+            messages.addMessage(this, reason, null, IMessageProvider.ERROR);
+            mark.setDescriptionText(reason);
+            mark.show();
             return false;
         }
-        messages.removeMessage(this, text);
+        clear();
         setPending(false);
         refresh();
         return true;
@@ -91,7 +112,7 @@ final class TextField implements DocumentField {
 
     @Override
     public void reset() {
-        messages.removeMessage(this, text);
+        clear();
         setPending(false);
         refresh();
     }

@@ -5,6 +5,7 @@ import java.util.Map;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.HandlerEvent;
+import org.eclipse.jface.action.LegacyActionTools;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.IWorkbenchCommandConstants;
 import org.eclipse.ui.IWorkbenchSite;
@@ -63,7 +64,7 @@ final class UndoHandler extends AbstractHandler implements IElementUpdater {
 
     @Override
     public void updateElement(UIElement element, Map parameters) {
-        String step = isUndo ? editor.undoLabel() : editor.redoLabel();
+        String step = LegacyActionTools.escapeMnemonics(isUndo ? editor.undoLabel() : editor.redoLabel());
         if (isUndo) {
             element.setText(step.isEmpty() ? Messages.UndoHandler_undo : NLS.bind(Messages.UndoHandler_undo_0, step));
         } else {

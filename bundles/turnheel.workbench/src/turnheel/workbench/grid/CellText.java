@@ -13,13 +13,14 @@ import turnheel.engine.grading.Reason;
 final class CellText {
 
     private static final char MINUS = '−';
+    private static final int MOST_DECIMALS = 2;
 
     private CellText() {
     }
 
     /**
-     * The number in the unit of its row, with a true minus sign. A computed number has the decimals of its unit, so that the
-     * sizes of a row line up; an input has no more of them than it needs.
+     * The number in the unit of its row, with a true minus sign. A computed number has the decimals of its unit, so
+     * that the sizes of a row line up; an input has no more of them than it needs.
      */
     static String shown(Cell cell) {
         return plain(cell).replace('-', MINUS);
@@ -27,13 +28,14 @@ final class CellText {
 
     /** The same for another program: a hyphen for the minus sign. */
     static String plain(Cell cell) {
-        Unit unit = cell.parameter().unit();
-        BigDecimal number = BigDecimal.valueOf(cell.value()).setScale(decimals(unit), RoundingMode.HALF_UP);
+        boolean isEntry = cell.reason() instanceof Reason.Given;
+        int decimals = isEntry || isUnexpectedlyBroken(cell) ? MOST_DECIMALS : decimals(cell.parameter().unit());
+        BigDecimal number = BigDecimal.valueOf(cell.value()).setScale(decimals, RoundingMode.HALF_UP);
         if (cell.parameter().role() == Role.INPUT || isUnexpectedlyBroken(cell)) {
-            number = BigDecimal.valueOf(cell.value()).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros();
+            number = number.stripTrailingZeros();
         }
         String text = number.toPlainString();
-        return number.signum() == 0 ? text.replace("-", "") : text;
+        return number.signum() == 0 ? text.replace("-", "") : text; //$NON-NLS-1$ //$NON-NLS-2$
     }
 
     /** A count that is not whole must look so: rounding would hide what the query beside it complains of. */

@@ -34,8 +34,8 @@ import turnheel.workbench.document.GradedDocument;
 import turnheel.workbench.grid.GridEdits.Place;
 
 /**
- * The grading grid of one document: parameters by sizes, edited in place. Follows the document until it is disposed of with
- * its parent.
+ * The grading grid of one document: parameters by sizes, edited in place. Follows the document until it is disposed of
+ * with its parent.
  */
 public final class GradingGrid {
 
@@ -133,7 +133,8 @@ public final class GradingGrid {
 
     /** Copies the selected cells as text, tabs between columns. */
     public void copy() {
-        table.doCommand(new CopyDataToClipboardCommand("\t", System.lineSeparator(), table.getConfigRegistry())); //$NON-NLS-1$
+        table.doCommand(new CopyDataToClipboardCommand("\t", System.lineSeparator(), //$NON-NLS-1$
+                table.getConfigRegistry()));
     }
 
     public void selectAll() {
@@ -169,8 +170,10 @@ public final class GradingGrid {
 
     private Optional<Place> selected() {
         PositionCoordinate anchor = layers.selection.getSelectionAnchor();
-        return anchor.getColumnPosition() == SelectionLayer.NO_SELECTION || anchor.getRowPosition() >= content.rows().size()
-                ? Optional.empty() : Optional.of(new Place(anchor.getColumnPosition(), anchor.getRowPosition()));
+        boolean isNone = anchor.getColumnPosition() == SelectionLayer.NO_SELECTION
+                || anchor.getRowPosition() >= content.rows().size();
+        return isNone ? Optional.empty()
+                : Optional.of(new Place(anchor.getColumnPosition(), anchor.getRowPosition()));
     }
 
     private void select(Place place) {
@@ -204,7 +207,8 @@ public final class GradingGrid {
             registry.registerConfigAttribute(EditConfigAttributes.CELL_EDITABLE_RULE, editable, DisplayMode.EDIT,
                     GridRegion.BODY);
             QuantityEditor editor = new QuantityEditor(feedback);
-            registry.registerConfigAttribute(EditConfigAttributes.CELL_EDITOR, editor, DisplayMode.EDIT, GridRegion.BODY);
+            registry.registerConfigAttribute(EditConfigAttributes.CELL_EDITOR, editor, DisplayMode.EDIT,
+                    GridRegion.BODY);
             registry.registerConfigAttribute(EditConfigAttributes.CONVERSION_ERROR_HANDLER, editor.errors(),
                     DisplayMode.EDIT, GridRegion.BODY);
         }
@@ -215,7 +219,8 @@ public final class GradingGrid {
         @Override
         public void edit(Character typed) {
             feedback.clear();
-            selected().ifPresent(place -> edits.refusal(place).ifPresentOrElse(feedback::refused, () -> open(place, typed)));
+            selected().ifPresent(place -> edits.refusal(place).ifPresentOrElse(feedback::refused,
+                    () -> open(place, typed)));
         }
 
         private void open(Place place, Character typed) {
@@ -226,8 +231,8 @@ public final class GradingGrid {
             select(place);
             ILayerCell cell = layers.selection.getCellByPosition(place.column(), place.row());
             layers.selection.fireLayerEvent(new InlineCellEditEvent(
-                    new PositionCoordinate(layers.selection, place.column(), place.row()), table, table.getConfigRegistry(),
-                    typed == null ? cell.getDataValue() : typed));
+                    new PositionCoordinate(layers.selection, place.column(), place.row()), table,
+                    table.getConfigRegistry(), typed == null ? cell.getDataValue() : typed));
         }
 
         @Override

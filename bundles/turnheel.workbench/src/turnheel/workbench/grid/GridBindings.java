@@ -11,8 +11,9 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.KeyEvent;
 
 /**
- * What keys and clicks do beyond moving the selection, which the table brings along. Typing, F2 and a double click edit;
- * Delete drops an entry; Space, Enter and a click open and close a heading; Ctrl+Tab leaves the table, since Tab moves in it.
+ * What keys and clicks do beyond moving the selection, which the table brings along. Typing, F2 and a double click
+ * edit; Delete drops an entry; Space, Enter and a click open and close a heading; Ctrl+Tab leaves the table, since Tab
+ * moves in it.
  */
 final class GridBindings extends AbstractUiBindingConfiguration {
 
@@ -43,7 +44,8 @@ final class GridBindings extends AbstractUiBindingConfiguration {
     public void configureUiBindings(UiBindingRegistry bindings) {
         bindings.registerKeyBinding(key(SWT.F2), (table, event) -> actions.edit(null));
         bindings.registerKeyBinding(GridBindings::isTyped, (table, event) -> actions.edit(event.character));
-        bindings.registerDoubleClickBinding(MouseEventMatcher.bodyLeftClick(SWT.NONE), (table, event) -> actions.edit(null));
+        bindings.registerDoubleClickBinding(MouseEventMatcher.bodyLeftClick(SWT.NONE),
+                (table, event) -> actions.edit(null));
 
         bindings.registerKeyBinding(key(SWT.DEL), (table, event) -> actions.drop());
         bindings.registerKeyBinding(key(SWT.BS), (table, event) -> actions.drop());

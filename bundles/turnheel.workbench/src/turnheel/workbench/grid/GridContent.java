@@ -18,8 +18,8 @@ import turnheel.engine.term.Key;
 import turnheel.workbench.document.Snapshot;
 
 /**
- * What stands where in the grid: the rows of one snapshot under the headings of their parts, a column a size. Which parts are
- * closed is kept from snapshot to snapshot.
+ * What stands where in the grid: the rows of one snapshot under the headings of their parts, a column a size. Which
+ * parts are closed is kept from snapshot to snapshot.
  */
 final class GridContent {
 

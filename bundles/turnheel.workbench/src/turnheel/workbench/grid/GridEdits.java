@@ -56,16 +56,17 @@ final class GridEdits {
     /**
      * The quantity that a text means in this place.
      *
-     * @throws IllegalArgumentException when it means none that can stand here; the message names row and size and says what
-     *     would do
+     * @throws IllegalArgumentException when it means none that can stand here; the message names row and size and says
+     *     what would do
      */
     Quantity quantity(Place place, String text) {
         Parameter parameter = content.parameter(place.row()).orElseThrow();
         try {
             return Typed.quantity(parameter, text);
         } catch (IllegalArgumentException refused) {
-            throw new IllegalArgumentException(NLS.bind(Messages.GridEdits_refused_0_1_2, new Object[] { parameter.label(),
-                    content.size(place.column()).orElseThrow().label(), refused.getMessage() }), refused);
+            String size = content.size(place.column()).orElseThrow().label();
+            throw new IllegalArgumentException(NLS.bind(Messages.GridEdits_refused_0_1_2,
+                    new Object[] { parameter.label(), size, refused.getMessage() }), refused);
         }
     }
 
@@ -107,9 +108,11 @@ final class GridEdits {
 
     /** Where the place is in the document; empty in headings, and for a size that the document no longer has. */
     private Optional<Entry> entry(Place place) {
-        Optional<Size> size = content.size(place.column()).map(GradedSize::size);
-        return content.parameter(place.row()).flatMap(parameter -> size.flatMap(graded -> document.pattern().getSizes().stream()
-                .filter(element -> graded.id().equals(element.getId())).findFirst()
-                .map(element -> new Entry(element, parameter))));
+        Optional<SizeElement> size = content.size(place.column()).map(GradedSize::size).flatMap(this::element);
+        return content.parameter(place.row()).flatMap(parameter -> size.map(element -> new Entry(element, parameter)));
+    }
+
+    private Optional<SizeElement> element(Size size) {
+        return document.pattern().getSizes().stream().filter(element -> size.id().equals(element.getId())).findFirst();
     }
 }

@@ -46,7 +46,8 @@ final class GridLayers {
         RowHeaderLayer parameters = new RowHeaderLayer(rowHeader, viewport, selection);
 
         IDataProvider corner = new GridData.Corner();
-        grid = new GridLayer(viewport, sizes, parameters, new DimensionallyDependentLayer(new DataLayer(corner), parameters, sizes), false);
+        grid = new GridLayer(viewport, sizes, parameters,
+                new DimensionallyDependentLayer(new DataLayer(corner), parameters, sizes), false);
         grid.addConfiguration(new DefaultEditConfiguration());
     }
 }

@@ -13,8 +13,8 @@ final class GridMeasures {
 
     private static final int ROW_SPACE = 8;
     private static final int COLUMN_SPACE = 18;
-    /** Room in a size's column for a mark and a number of four digits with a decimal. */
-    private static final String USUAL_CELL = "✎! 8888.8"; //$NON-NLS-1$
+    /** Room in a size's column for a mark and a number of three digits with a decimal. */
+    private static final String USUAL_CELL = "✎! 888.8"; //$NON-NLS-1$
 
     private final NatTable table;
     private final GridLayers layers;
@@ -36,8 +36,9 @@ final class GridMeasures {
             layers.body.setDefaultRowHeight(height);
             layers.rowHeader.setDefaultRowHeight(height);
             layers.columnHeader.setDefaultRowHeight(height);
-            layers.rowHeader.setColumnWidthByPosition(GridData.RowHeader.LABEL, headerWidth(gc, GridData.RowHeader.LABEL));
-            layers.rowHeader.setColumnWidthByPosition(GridData.RowHeader.UNIT, headerWidth(gc, GridData.RowHeader.UNIT));
+            for (int column : new int[] { GridData.RowHeader.LABEL, GridData.RowHeader.UNIT }) {
+                layers.rowHeader.setColumnWidthByPosition(column, headerWidth(gc, column));
+            }
             layers.body.setDefaultColumnWidth(sizeWidth(gc));
         } finally {
             gc.dispose();

@@ -18,8 +18,8 @@ import org.eclipse.swt.graphics.FontData;
 import org.eclipse.swt.graphics.RGB;
 
 /**
- * How the grid looks on one background: the table itself here, the kinds of cell in {@link KindStyles}. Made anew and set
- * again when the theme of the workbench changes.
+ * How the grid looks on one background: the table itself here, the kinds of cell in {@link KindStyles}. Made anew and
+ * set again when the theme of the workbench changes.
  */
 final class GridTheme extends ModernNatTableThemeConfiguration {
 
@@ -77,7 +77,7 @@ final class GridTheme extends ModernNatTableThemeConfiguration {
         defaultSelectionBgColor = selected;
         defaultSelectionFgColor = null;
         defaultSelectionFont = null;
-        selectionAnchorSelectionBgColor = null;
+        selectionAnchorSelectionBgColor = selected;
         selectionAnchorSelectionFgColor = null;
         selectionAnchorSelectionFont = null;
         selectionAnchorBorderStyle = null;

@@ -30,7 +30,9 @@ final class GridThemes {
         applyLater();
     }
 
-    /** The theme engine styles the widgets around the grid only after it has said so, and a new page after it is made. */
+    /**
+     * The theme engine styles the widgets around the grid only after it has said so, and a new page after it is made.
+     */
     private void applyLater() {
         table.getDisplay().asyncExec(this::apply);
     }

@@ -15,8 +15,8 @@ import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Font;
 
 /**
- * How the kinds of cell differ. Colour is never alone: an override is bold and has a mark, a default italic, a result quiet on
- * shaded ground, and what a query is about is underlined.
+ * How the kinds of cell differ. Colour is never alone: an override is bold and has a mark, a default italic, a result
+ * quiet on shaded ground, and what a query is about is underlined.
  */
 final class KindStyles implements IThemeExtension {
 

@@ -1,10 +1,12 @@
 package turnheel.workbench.grid;
 
+import java.util.Arrays;
+
 import org.eclipse.swt.graphics.RGB;
 
 /**
- * The colours of the grid, mixed from the ones around it, so that it fits a light and a dark theme, and one that nobody has
- * seen yet. Text colours are moved towards the foreground until they can be read on the background.
+ * The colours of the grid, mixed from the ones around it, so that it fits a light and a dark theme, and one that nobody
+ * has seen yet. Text colours are moved towards the foreground until they can be read on the background.
  *
  * @param background where numbers stand that can be set
  * @param foreground of those numbers
@@ -25,22 +27,31 @@ record Palette(RGB background, RGB foreground, RGB quiet, RGB shaded, RGB headin
     /** WCAG 2.2, success criterion 1.4.3. */
     static final double READABLE = 4.5;
 
-    private static final RGB RED = new RGB(196, 43, 28);
-    private static final RGB AMBER = new RGB(176, 108, 0);
-    private static final RGB BLUE = new RGB(28, 92, 176);
+    /** The same hues for text on a light and on a dark background; mixing alone would leave them grey. */
+    private record Hues(RGB red, RGB amber, RGB blue) {
+    }
+
+    private static final Hues ON_LIGHT = new Hues(new RGB(196, 43, 28), new RGB(156, 92, 0), new RGB(28, 92, 176));
+    private static final Hues ON_DARK = new Hues(new RGB(255, 138, 122), new RGB(240, 180, 76), new RGB(122, 180, 255));
     private static final int STEPS = 20;
 
-    /** The palette on this background. Where text in {@code foreground} could not be read, black or white takes its place. */
+    /**
+     * The palette on this background. Where text in {@code foreground} could not be read, black or white takes its
+     * place.
+     */
     static Palette on(RGB background, RGB foreground) {
         RGB text = contrast(foreground, background) >= READABLE ? foreground : strongest(background);
-        RGB shaded = mix(background, text, 0.04);
-        RGB heading = mix(background, text, 0.10);
-        RGB errorGround = mix(background, RED, 0.14);
-        RGB warningGround = mix(background, AMBER, 0.16);
-        RGB selected = mix(background, BLUE, 0.22);
-        return new Palette(background, text, readable(mix(text, background, 0.40), shaded, text), shaded, heading,
-                mix(background, text, 0.14), readable(BLUE, background, text), selected,
-                readable(RED, errorGround, text), errorGround, readable(AMBER, warningGround, text), warningGround);
+        Hues hues = luminance(text) < luminance(background) ? ON_LIGHT : ON_DARK;
+        RGB shaded = tinted(background, text, 0.04, text);
+        RGB heading = tinted(background, text, 0.10, text);
+        RGB errorGround = tinted(background, hues.red(), 0.14, text);
+        RGB warningGround = tinted(background, hues.amber(), 0.16, text);
+        RGB selected = tinted(background, hues.blue(), 0.22, text);
+        return new Palette(background, text,
+                readable(mix(text, background, 0.40), text, background, shaded, selected), shaded, heading,
+                mix(background, text, 0.14), readable(hues.blue(), text, background, selected), selected,
+                readable(hues.red(), text, errorGround, selected), errorGround,
+                readable(hues.amber(), text, warningGround, selected), warningGround);
     }
 
     private static RGB strongest(RGB background) {
@@ -49,11 +60,22 @@ record Palette(RGB background, RGB foreground, RGB quiet, RGB shaded, RGB headin
         return contrast(black, background) >= contrast(white, background) ? black : white;
     }
 
-    /** The wanted colour, with as much of the text's colour as it takes to read it on this ground. */
-    private static RGB readable(RGB wanted, RGB ground, RGB text) {
+    /** The background with up to {@code share} of the hue, as long as the text can be read on it. */
+    private static RGB tinted(RGB background, RGB hue, double share, RGB text) {
+        for (int step = STEPS; step > 0; step--) {
+            RGB tried = mix(background, hue, share * step / STEPS);
+            if (contrast(text, tried) >= READABLE) {
+                return tried;
+            }
+        }
+        return background;
+    }
+
+    /** The wanted colour, with as much of the text's colour as it takes to read it on these grounds. */
+    private static RGB readable(RGB wanted, RGB text, RGB... grounds) {
         for (int step = 0; step < STEPS; step++) {
             RGB tried = mix(wanted, text, (double) step / STEPS);
-            if (contrast(tried, ground) >= READABLE) {
+            if (Arrays.stream(grounds).allMatch(ground -> contrast(tried, ground) >= READABLE)) {
                 return tried;
             }
         }
@@ -62,7 +84,8 @@ record Palette(RGB background, RGB foreground, RGB quiet, RGB shaded, RGB headin
 
     /** {@code share} of {@code other} in {@code one}. */
     static RGB mix(RGB one, RGB other, double share) {
-        return new RGB(mix(one.red, other.red, share), mix(one.green, other.green, share), mix(one.blue, other.blue, share));
+        return new RGB(mix(one.red, other.red, share), mix(one.green, other.green, share),
+                mix(one.blue, other.blue, share));
     }
 
     private static int mix(int one, int other, double share) {

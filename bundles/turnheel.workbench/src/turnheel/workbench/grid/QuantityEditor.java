@@ -16,9 +16,9 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Text;
 
 /**
- * The text field in a cell. Enter, Tab and the arrows up and down take the text; a text that cannot be taken stays, with the
- * reason shown, until it is corrected or Escape gives it up. A click elsewhere gives up such a text as well, and says so:
- * nobody is held captive in a cell.
+ * The text field in a cell. Enter, Tab, the arrows up and down and a click on another cell take the text; a text that
+ * cannot be taken stays, with the reason shown, until it is corrected or Escape gives it up. Who goes on to another
+ * part of the window gives it up as well, and is told so: nobody is held captive in a cell.
  */
 final class QuantityEditor extends TextCellEditor {
 

@@ -6,6 +6,8 @@ import org.eclipse.nebula.widgets.nattable.layer.cell.ILayerCell;
 import org.eclipse.nebula.widgets.nattable.tooltip.NatTableContentTooltip;
 import org.eclipse.swt.widgets.Event;
 
+import turnheel.engine.design.Parameter;
+
 /** Says of a cell why it is what it is and what is asked about it; of a parameter what it means. */
 final class WhyTooltip extends NatTableContentTooltip {
 
@@ -25,8 +27,12 @@ final class WhyTooltip extends NatTableContentTooltip {
         }
         int row = cell.getRowIndex();
         String text = natTable.getRegionLabelsByXY(event.x, event.y).hasLabel(GridRegion.ROW_HEADER)
-                ? content.parameter(row).map(parameter -> parameter.description() + "\n" + parameter.key()).orElse("") //$NON-NLS-1$ //$NON-NLS-2$
+                ? content.parameter(row).map(WhyTooltip::meaning).orElse("") //$NON-NLS-1$
                 : String.join("\n", CellReason.lines(content, cell.getColumnIndex(), row)); //$NON-NLS-1$
         return text.isEmpty() ? null : text;
+    }
+
+    private static String meaning(Parameter parameter) {
+        return parameter.description() + "\n" + parameter.key(); //$NON-NLS-1$
     }
 }

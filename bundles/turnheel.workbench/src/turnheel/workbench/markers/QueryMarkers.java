@@ -58,7 +58,8 @@ public final class QueryMarkers {
     /** The cell that the marker is about; empty when it is about none. */
     public static Optional<Place> place(IMarker marker) {
         String key = marker.getAttribute(KEY, ""); //$NON-NLS-1$
-        return key.isEmpty() ? Optional.empty() : Optional.of(new Place(new Key(key), marker.getAttribute(SIZE, ""))); //$NON-NLS-1$
+        return key.isEmpty() ? Optional.empty()
+                : Optional.of(new Place(new Key(key), marker.getAttribute(SIZE, ""))); //$NON-NLS-1$
     }
 
     private static Mark mark(Query query) {
@@ -85,7 +86,8 @@ public final class QueryMarkers {
         attributes.put(IMarker.SEVERITY, IMarker.SEVERITY_ERROR);
         if (problem.line() > 0) {
             attributes.put(IMarker.LINE_NUMBER, problem.line());
-            attributes.put(IMarker.LOCATION, NLS.bind(Messages.QueryMarkers_line_0_1, problem.line(), problem.column()));
+            attributes.put(IMarker.LOCATION,
+                    NLS.bind(Messages.QueryMarkers_line_0_1, problem.line(), problem.column()));
         }
         return new Mark(DAMAGE, attributes);
     }

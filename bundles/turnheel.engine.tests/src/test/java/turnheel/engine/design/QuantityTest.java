@@ -107,6 +107,7 @@ class QuantityTest {
             -32/10 cm    | a gauge of -32 over 10 cm is -32 per 10 cm
             900/10 cm    | a gauge of 900 over 10 cm is 900 per 10 cm
             1/10 cm      | a gauge of 1 over 10 cm is 1 per 10 cm
+            4/4 in       | a gauge of 4 over 4 in is 3.9 per 10 cm
             32/0 cm      | a gauge is measured over a length above 0, not over 0 cm
             32/-10 cm    | a gauge is measured over a length above 0, not over -10 cm
             1 1/0 in     | "1 1/0 in" divides by zero
@@ -123,6 +124,7 @@ class QuantityTest {
         String message = refusal("x".repeat(100_000));
         assertTrue(message.startsWith("\"" + "x".repeat(40) + "…\""), message);
         assertTrue(message.length() < 300, message);
+        assertTrue(refusal("x".repeat(40)).startsWith("\"" + "x".repeat(40) + "\""));
     }
 
     private static String refusal(String text) {

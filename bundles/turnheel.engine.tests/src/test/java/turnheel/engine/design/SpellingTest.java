@@ -56,6 +56,8 @@ class SpellingTest {
             exprot,  export
             chekc,   check
             sets,    set
+            se,      set
+            s,
             size,    sizes
             knit,
             xyz,

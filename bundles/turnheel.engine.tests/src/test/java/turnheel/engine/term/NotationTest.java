@@ -42,6 +42,7 @@ class NotationTest {
                 Arguments.of(dividedBy(A, times(B, C)), "A/(B*C)", "A ÷ (B × C)", "64 ÷ (4 × −2.5)"),
                 Arguments.of(dividedBy(dividedBy(A, B), C), "A/B/C", "A ÷ B ÷ C", "64 ÷ 4 ÷ −2.5"),
                 Arguments.of(times(A, number(-3)), "A*(-3)", "A × (−3)", "64 × (−3)"),
+                Arguments.of(times(A, number(0)), "A*0", "A × 0", "64 × 0"),
                 Arguments.of(minus(A, number(0.045)), "A-0.045", "A − 0.045", "64 − 0.045"),
                 Arguments.of(nearest(dividedBy(A, number(2))), "(0-1*INT(0.5-(A/2-0)/1+1E-9))", "nearest(A ÷ 2)",
                         "nearest(64 ÷ 2)"),
