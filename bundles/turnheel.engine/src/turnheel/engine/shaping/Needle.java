@@ -32,6 +32,11 @@ final class Needle {
         add(++number, kind, List.of(steps));
     }
 
+    /** A numbered round of several steps. */
+    void round(RoundKind kind, List<Step> steps) {
+        add(++number, kind, steps);
+    }
+
     /** A round that patterns describe without a number. */
     void unnumbered(RoundKind kind, List<Step> steps) {
         add(0, kind, steps);
