@@ -111,7 +111,8 @@ record CheckFixture(Check check, Draft slip, Draft sound, Query query, List<Chec
         all.add(one(Check.OVERRIDE_BREAKS, "foot.stitches = 66", "foot.stitches = 68", Catalogue.FOOT_STITCHES,
                 "a multiple of 4, at least 8", "66", Check.NOT_WHOLE));
         // three lines of three stitches: a closed cast-on has two equal sides
-        Draft threeLines = sock("body.footLength = 260 mm; body.footCircumference = 210 mm; body.heelCircumference = 290 mm")
+        Draft threeLines = sock("body.footLength = 260 mm; body.footCircumference = 210 mm; "
+                + "body.heelCircumference = 290 mm")
                 .with(new RoundToe(3, Increase.YARN_OVER));
         all.add(of(Check.OVERRIDE_BREAKS, threeLines.with("toe.castOn = 9"), threeLines.with("toe.castOn = 12"),
                 Catalogue.TOE_CAST_ON, List.of(M), "a multiple of 6", "9"));
@@ -122,8 +123,8 @@ record CheckFixture(Check check, Draft slip, Draft sound, Query query, List<Chec
         // twice 64 is 128
         all.add(one(Check.CHANGE_OVER, "leg.stitches = 132", "leg.stitches = 128", Catalogue.LEG_STITCHES, "32–128",
                 "132"));
-        all.add(one(Check.CHANGE_OVER, "cuff.stitches = 28; body.heelCircumference = 150 mm", "cuff.stitches = 32", Catalogue.CUFF_STITCHES, "32–128",
-                "28"));
+        all.add(one(Check.CHANGE_OVER, "cuff.stitches = 28; body.heelCircumference = 150 mm", "cuff.stitches = 32",
+                Catalogue.CUFF_STITCHES, "32–128", "28"));
         // of 12 + 12, the whole repeats nearest to 12 are none: a tie
         Draft wideRib = sock("body.footLength = 100 mm; body.footCircumference = 80 mm; body.heelCircumference = 110 mm")
                 .with(new RibCuff(12, 12, false));

@@ -47,8 +47,8 @@ class TradeTableTest {
         return Designs.withoutSizes().with(Direction.CUFF_DOWN).with(Designs.WEDGE_TOE)
                 .with(new FlapHeel(HeelTurn.ROUND, new FlapLength.FromBody())).withGauge("30/10 cm", "44/10 cm")
                 .withSize("M", """
-                        body.footLength = %s cm; fit.easeLength = 0 mm; body.footCircumference = %d mm; foot.stitches = %d; \
-                        heel.flapRows = %d; heel.pickUp = %d; toe.tip = 8; toe.alternateFrom = %d""".formatted(
+                        body.footLength = %s cm; fit.easeLength = 0 mm; body.footCircumference = %d mm; \
+                        foot.stitches = %d; heel.flapRows = %d; heel.pickUp = %d; toe.tip = 8; toe.alternateFrom = %d""".formatted(
                         Double.toString(totalCm), Math.round(castOn / 0.3 / 0.93), castOn, flapRows, pickUp,
                         8 + 4 * everyRound));
     }
@@ -73,7 +73,8 @@ class TradeTableTest {
     /** The printed pick-ups leave a whole gusset and are more than half of the rows. */
     @ParameterizedTest(name = "size {0}")
     @CsvFileSource(resources = TABLE, numLinesToSkip = 3)
-    void picksUpMoreThanTheEdgeHas(String shoe, int castOn, double leg, int flap, int flapRows, double flapCm, int pickUp) {
+    void picksUpMoreThanTheEdgeHas(String shoe, int castOn, double leg, int flap, int flapRows, double flapCm,
+            int pickUp) {
         int more = pickUp - flapRows / 2;
         assertTrue(more >= 4 && more <= 7, () -> more + " more than the chain");
     }
