@@ -11,12 +11,15 @@ import static turnheel.engine.design.Catalogue.HEEL_AFTER_PICK_UP;
 import static turnheel.engine.design.Catalogue.HEEL_ALTERNATE_FROM;
 import static turnheel.engine.design.Catalogue.HEEL_CENTRE;
 import static turnheel.engine.design.Catalogue.HEEL_CIRCUMFERENCE;
+import static turnheel.engine.design.Catalogue.HEEL_CORNER;
 import static turnheel.engine.design.Catalogue.HEEL_FLAP_ROWS;
 import static turnheel.engine.design.Catalogue.HEEL_GUSSET_INCREASES;
 import static turnheel.engine.design.Catalogue.HEEL_PICK_UP;
+import static turnheel.engine.design.Catalogue.HEEL_POINTS;
 import static turnheel.engine.design.Catalogue.HEEL_STITCHES;
 import static turnheel.engine.design.Catalogue.HEEL_TIP;
 import static turnheel.engine.design.Catalogue.HEEL_TURN_OFFSET;
+import static turnheel.engine.design.Catalogue.HEEL_TURN_ROWS;
 import static turnheel.engine.design.Catalogue.LEG_INCREASES;
 import static turnheel.engine.design.Catalogue.LEG_INCREASE_OVER;
 import static turnheel.engine.design.Catalogue.LEG_ROUNDS;
@@ -36,6 +39,7 @@ import static turnheel.engine.design.Catalogue.TOE_TIP;
 import static turnheel.engine.design.Catalogue.WANTED_LENGTH;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 import turnheel.engine.design.AfterthoughtHeel;
 import turnheel.engine.design.AsymmetricToe;
@@ -67,6 +71,7 @@ final class PartChecks {
     private static final double WORN_STRETCH = 1.25;
     private static final int NARROWEST_CENTRE = 2;
     private static final int SIDES = 2;
+    private static final int NARROWEST_SOLE = 4;
     private static final int UNEVENEST_SPLIT = 2;
 
     private final Design design;
@@ -90,8 +95,9 @@ final class PartChecks {
         return findings.queries();
     }
 
-    private boolean has(Parameter parameter) {
-        return size.cell(parameter).isPresent();
+    /** A number is absent where a measurement is that it needs; what needs the number is not judged then. */
+    private boolean has(Parameter... parameters) {
+        return Stream.of(parameters).allMatch(parameter -> size.cell(parameter).isPresent());
     }
 
     private double value(Parameter parameter) {
@@ -110,7 +116,10 @@ final class PartChecks {
                 secondLine();
             }
             case StarToe toe -> sections();
-            case ShortRowToe toe -> centre(TOE_CENTRE, TOE_STITCHES);
+            case ShortRowToe toe -> {
+                centre(TOE_CENTRE, TOE_STITCHES);
+                cupOfHalf();
+            }
         }
         if (has(TOE_DEPTH) && has(WANTED_LENGTH)) {
             double share = value(TOE_DEPTH) / value(WANTED_LENGTH) * 100;
@@ -140,6 +149,9 @@ final class PartChecks {
     }
 
     private void secondLine() {
+        if (!has(TOE_SECOND_LINE_AFTER, TOE_EVERY_ROUND, TOE_ALTERNATE)) {
+            return;
+        }
         double shaped = value(TOE_EVERY_ROUND) + value(TOE_ALTERNATE);
         if (value(TOE_SECOND_LINE_AFTER) > shaped) {
             findings.add(Check.TOE_ORDER, TOE_SECOND_LINE_AFTER, Findings.range(0, shaped), value(TOE_SECOND_LINE_AFTER));
@@ -147,9 +159,18 @@ final class PartChecks {
     }
 
     private void sections() {
-        if (value(TOE_SECTIONS_FROM) < FEWEST_SECTION_STITCHES * value(TOE_POINTS)) {
+        if (has(TOE_POINTS) && value(TOE_SECTIONS_FROM) < FEWEST_SECTION_STITCHES * value(TOE_POINTS)) {
             findings.add(Check.TOE_ORDER, TOE_POINTS,
                     Findings.range(2, Math.floor(value(FOOT_STITCHES) / FEWEST_SECTION_STITCHES)), value(TOE_POINTS));
+        }
+    }
+
+    /** Toe-up a corner may give or take a stitch; cuff-down stitch is grafted to stitch. */
+    private void cupOfHalf() {
+        double half = value(FOOT_STITCHES) / SIDES;
+        double play = design.direction() == Direction.TOE_UP ? 1 : 0;
+        if (Math.abs(value(TOE_STITCHES) - half) > play) {
+            findings.add(Check.TOE_ORDER, TOE_STITCHES, Findings.range(half - play, half + play), value(TOE_STITCHES));
         }
     }
 
@@ -173,26 +194,70 @@ final class PartChecks {
     }
 
     private void heel() {
+        if (!has(HEEL_STITCHES)) {
+            return;
+        }
         double heel = value(HEEL_STITCHES);
         double share = heel / value(FOOT_STITCHES) * 100;
-        if (heel > value(FOOT_STITCHES)) {
-            findings.add(Check.HEEL_TOO_WIDE, HEEL_STITCHES, Notation.number(value(FOOT_STITCHES)), heel);
+        double around = value(FOOT_STITCHES);
+        boolean flapOnLeg = design.heel() instanceof FlapHeel && design.direction() == Direction.CUFF_DOWN;
+        if (flapOnLeg && has(LEG_STITCHES)) {
+            around = value(LEG_STITCHES);
+        }
+        if (heel > around) {
+            findings.add(Check.HEEL_TOO_WIDE, HEEL_STITCHES, Notation.number(around), heel);
         } else if (share < NARROWEST_HEEL_PERCENT || share > WIDEST_HEEL_PERCENT) {
             findings.add(Check.HEEL_SHARE, HEEL_STITCHES, Findings.range(NARROWEST_HEEL_PERCENT, WIDEST_HEEL_PERCENT),
                     Findings.oneDecimal(share));
         }
         switch (design.heel()) {
-            case ShortRowHeel shortRow -> centre(HEEL_CENTRE, HEEL_STITCHES);
+            case ShortRowHeel shortRow -> {
+                centre(HEEL_CENTRE, HEEL_STITCHES);
+                within(HEEL_CORNER, 0, Math.floor(heel / SIDES));
+            }
             case FlapHeel flap -> flap(flap.turn());
-            case AfterthoughtHeel afterthought -> taper(HEEL_TIP, HEEL_ALTERNATE_FROM, HEEL_PICK_UP);
+            case AfterthoughtHeel afterthought -> {
+                taper(HEEL_TIP, HEEL_ALTERNATE_FROM, HEEL_PICK_UP);
+                // every held stitch has a loop above and below
+                within(HEEL_PICK_UP, SIDES * heel, 2 * SIDES * heel);
+                if (value(HEEL_PICK_UP) % SIDES != 0) {
+                    findings.add(Check.OVERRIDE_BREAKS, HEEL_PICK_UP, Multiples.of(SIDES), value(HEEL_PICK_UP));
+                }
+                tip(afterthought.cap());
+            }
+        }
+    }
+
+    private void within(Parameter parameter, double least, double most) {
+        if (value(parameter) < least || value(parameter) > most) {
+            findings.add(Check.TURN_NARROW, parameter, Findings.range(least, most), value(parameter));
+        }
+    }
+
+    /** A wedge needs room for its decreases; what a spiral leaves is as many stitches on every line, and has two halves. */
+    private void tip(AfterthoughtHeel.Cap cap) {
+        double tip = value(HEEL_TIP);
+        switch (cap) {
+            case WEDGE -> within(HEEL_TIP, TOE_TIP.least(), value(HEEL_PICK_UP));
+            case ROUND -> {
+                int lines = (int) value(HEEL_POINTS);
+                int even = lines % SIDES == 0 ? lines : lines * SIDES;
+                if (tip % even != 0) {
+                    findings.add(Check.OVERRIDE_BREAKS, HEEL_TIP, Multiples.of(even), tip);
+                }
+            }
         }
     }
 
     private void flap(HeelTurn turn) {
-        if (value(HEEL_FLAP_ROWS) % 2 != 0) {
-            findings.add(Check.FLAP_ROWS, HEEL_FLAP_ROWS, Multiples.of(2), value(HEEL_FLAP_ROWS));
+        boolean toeUp = design.direction() == Direction.TOE_UP;
+        if (!has(HEEL_FLAP_ROWS, toeUp ? HEEL_GUSSET_INCREASES : HEEL_STITCHES)) {
+            return;
         }
-        if (design.direction() == Direction.TOE_UP) {
+        if (value(HEEL_FLAP_ROWS) % SIDES != 0) {
+            findings.add(Check.FLAP_ROWS, HEEL_FLAP_ROWS, Multiples.of(SIDES), value(HEEL_FLAP_ROWS));
+        }
+        if (toeUp) {
             centre(HEEL_CENTRE, HEEL_STITCHES);
             if (value(HEEL_GUSSET_INCREASES) < 1) {
                 findings.add(Check.GUSSET_NONE, HEEL_GUSSET_INCREASES, "1", value(HEEL_GUSSET_INCREASES));
@@ -204,20 +269,27 @@ final class PartChecks {
             return;
         }
         switch (turn) {
-            case ROUND -> {
-                double widestOffset = Math.floor(value(HEEL_STITCHES) / 2) - 3;
-                if (value(HEEL_TURN_OFFSET) > widestOffset) {
-                    findings.add(Check.TURN_NARROW, HEEL_TURN_OFFSET, Findings.range(0, widestOffset),
-                            value(HEEL_TURN_OFFSET));
+            case ROUND -> within(HEEL_TURN_OFFSET, 0, Math.floor(value(HEEL_STITCHES) / SIDES) - 3);
+            case SQUARE -> {
+                centre(HEEL_CENTRE, HEEL_STITCHES);
+                if (value(HEEL_TURN_ROWS) % SIDES != 0) {
+                    findings.add(Check.FLAP_ROWS, HEEL_TURN_ROWS, Multiples.of(SIDES), value(HEEL_TURN_ROWS));
                 }
             }
-            case SQUARE -> centre(HEEL_CENTRE, HEEL_STITCHES);
+        }
+        // beside the instep that the leg hands on, the foot must keep a sole to decrease in
+        if (has(LEG_STITCHES) && value(HEEL_STITCHES) <= value(LEG_STITCHES)) {
+            within(HEEL_STITCHES, Math.max(0, value(LEG_STITCHES) - value(FOOT_STITCHES) + NARROWEST_SOLE),
+                    value(LEG_STITCHES));
         }
         worn();
     }
 
     /** A flap's gusset is the widest place of the sock; worn, it should hardly stretch over the heel. */
     private void worn() {
+        if (!has(HEEL_CIRCUMFERENCE, HEEL_AFTER_PICK_UP)) {
+            return;
+        }
         double stretch = value(HEEL_CIRCUMFERENCE) * value(GAUGE_STITCHES) / (100 * value(HEEL_AFTER_PICK_UP));
         if (stretch > WORN_STRETCH) {
             findings.add(Check.GUSSET_TIGHT, HEEL_AFTER_PICK_UP, Notation.number(WORN_STRETCH),
@@ -229,29 +301,44 @@ final class PartChecks {
         if (has(LEG_ROUNDS) && value(LEG_ROUNDS) < 0) {
             findings.add(Check.LEG_SHORT, LEG_ROUNDS, "0", value(LEG_ROUNDS));
         }
-        changeOver(value(FOOT_STITCHES), LEG_STITCHES);
+        if (has(LEG_STITCHES)) {
+            changeOver(value(FOOT_STITCHES), LEG_STITCHES);
+        }
         switch (design.leg()) {
             case StraightLeg straight -> { }
             case CalfLeg calf -> {
-                if (value(LEG_INCREASES) > value(LEG_INCREASE_OVER)) {
-                    findings.add(Check.CALF_STEEP, LEG_INCREASE_OVER, Notation.number(value(LEG_INCREASES)),
-                            value(LEG_INCREASE_OVER));
+                if (has(LEG_INCREASES, LEG_INCREASE_OVER, LEG_ROUNDS) && value(LEG_ROUNDS) >= 0) {
+                    calf(value(LEG_INCREASES), value(LEG_INCREASE_OVER));
                 }
             }
         }
     }
 
+    private void calf(double pairs, double over) {
+        if (pairs > over || pairs > 0 && over > value(LEG_ROUNDS)) {
+            findings.add(Check.CALF_STEEP, LEG_INCREASE_OVER,
+                    Findings.range(pairs, Math.max(pairs, value(LEG_ROUNDS))), over);
+        }
+    }
+
     private void cuff() {
+        if (!has(CUFF_STITCHES)) {
+            return;
+        }
         double stitches = value(CUFF_STITCHES);
         int repeat = design.cuff().repeat();
         if (stitches % repeat != 0 || stitches < repeat) {
             findings.add(Check.CUFF_REPEAT, CUFF_STITCHES, Multiples.of(repeat), stitches);
-        } else {
-            changeOver(value(switch (design.leg()) {
-                case StraightLeg straight -> LEG_STITCHES;
-                case CalfLeg calf -> LEG_TOP;
-            }), CUFF_STITCHES);
+        } else if (has(top())) {
+            changeOver(value(top()), CUFF_STITCHES);
         }
+    }
+
+    private Parameter top() {
+        return switch (design.leg()) {
+            case StraightLeg straight -> LEG_STITCHES;
+            case CalfLeg calf -> LEG_TOP;
+        };
     }
 
     /** A round can make one stitch of every strand, or one of every two stitches. */

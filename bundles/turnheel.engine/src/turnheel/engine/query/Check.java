@@ -41,17 +41,17 @@ public enum Check {
     HEEL_TOO_WIDE("heel.too-wide", ERROR),
     /** The heel is outside the usual share of the foot's stitches. */
     HEEL_SHARE("heel.share-unusual", WARNING),
-    /** A flap has an odd number of rows. */
+    /** A flap, or its turn, has an odd number of rows. */
     FLAP_ROWS("heel.flap-rows-odd", ERROR),
     /** The flap does not take in just the stitches of the gusset. */
     GUSSET_LEFT("heel.gusset-left", ERROR),
     /** A flap worked toe-up has no gusset to take in. */
     GUSSET_NONE("heel.gusset-none", ERROR),
-    /** A round turn begins too far from the middle to have stitches to turn on. */
+    /** A number of the heel leaves too few stitches to work it on. */
     TURN_NARROW("heel.turn-narrow", ERROR),
     /** The gusset is too narrow to be worn comfortably over the heel. */
     GUSSET_TIGHT("heel.gusset-tight", WARNING),
-    /** More calf increases than rounds to work them in. */
+    /** More calf increases than rounds to work them in, or more such rounds than the leg has. */
     CALF_STEEP("leg.calf-too-steep", ERROR),
     /** Fewer rounds than a foot needs between toe and heel. */
     FOOT_SHORT("foot.rounds-too-few", ERROR),

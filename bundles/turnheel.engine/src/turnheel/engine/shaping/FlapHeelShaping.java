@@ -101,6 +101,9 @@ final class FlapHeelShaping {
     private void squareTurn(Needle needle, int stitches) {
         int centre = whole.count(HEEL_CENTRE);
         int side = Whole.share(stitches - centre, 2);
+        if (side < 1) {
+            throw new Whole.NotKnittable();
+        }
         needle.turn(steps(work(KNIT, side + centre - 1), work(SLIP_SLIP_KNIT), work(TURN)));
         for (int row = 2; row <= 2 * side; row++) {
             needle.turn(steps(work(SLIP), work(plain(row), centre - 2), work(join(row)), work(TURN)));

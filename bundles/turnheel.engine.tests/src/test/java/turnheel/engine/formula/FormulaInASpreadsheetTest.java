@@ -15,6 +15,7 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.CellValue;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellReference;
 import turnheel.engine.fixture.Deep;
 import turnheel.engine.fixture.Repeatable;
 import turnheel.engine.formula.Reading.Read;
@@ -36,7 +37,7 @@ class FormulaInASpreadsheetTest {
             named.setCellValue(value.getValue());
             var name = workbook.createName();
             name.setNameName(value.getKey().name());
-            name.setRefersToFormula("Counts!" + named.getAddress().formatAsString());
+            name.setRefersToFormula(new CellReference("Counts", 0, named.getColumnIndex(), true, true).formatAsString());
         }
         cell = workbook.getSheetAt(0).createRow(1).createCell(0);
     }

@@ -1,15 +1,21 @@
 package turnheel.engine.formula;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import net.jqwik.api.RandomGenerator;
 import net.jqwik.api.Tuple;
+import net.jqwik.api.sessions.JqwikSession;
 import turnheel.engine.term.Key;
 
 /**
@@ -22,9 +28,10 @@ import turnheel.engine.term.Key;
 public final class RandomFormulas {
 
     /** The keys and their values; each is a multiple of a quarter. */
-    public static final Map<Key, Double> VALUES = new TreeMap<>(Map.of(new Key("foot.stitches"), 64.0,
-            new Key("gauge.stitches"), 28.5, new Key("body.footLength"), 240.25, new Key("toe.castOn"), 7.0,
-            new Key("fit.easeAround"), -10.0, new Key("heel.centre"), -2.5, new Key("heel.flapRows"), 0.0));
+    public static final Map<Key, Double> VALUES = Collections.unmodifiableMap(new TreeMap<>(Map.of(
+            new Key("foot.stitches"), 64.0, new Key("gauge.stitches"), 28.5, new Key("body.footLength"), 240.25,
+            new Key("toe.castOn"), 7.0, new Key("fit.easeAround"), -10.0, new Key("heel.centre"), -2.5,
+            new Key("heel.flapRows"), 0.0)));
 
     private static final int DEPTH = 3;
 
@@ -34,6 +41,17 @@ public final class RandomFormulas {
     /** Formulas with semicolons between arguments. */
     public static Arbitrary<String> texts() {
         return real(DEPTH);
+    }
+
+    /** Some of them, outside of a property; the same ones for the same seed. */
+    public static List<String> some(int count, long seed) {
+        List<String> some = new ArrayList<>();
+        JqwikSession.run(() -> {
+            RandomGenerator<String> generator = texts().generator(count);
+            Random random = new Random(seed);
+            Stream.generate(() -> generator.next(random).value()).distinct().limit(count).forEach(some::add);
+        });
+        return some;
     }
 
     /** Sums, products and choices of anything. */

@@ -72,24 +72,36 @@ class SourcesTest {
         assertEquals(34, Numbers.of(graded.size("L"), "heel.stitches"));
     }
 
+    /** 0.7541 × 240 + 45.83 and 1.1504 × 240 + 30.04: regressions on the length. */
     @Test
-    void withoutACircumferenceOnlyWhatFollowsFromTheLengthIsThere() {
-        GradedSize size = Designs.toeUp64().without(Catalogue.FOOT_CIRCUMFERENCE.key()).graded().sizes().getFirst();
-        assertEquals(Set.of("gauge.stitches", "gauge.rounds", "body.footLength", "body.legHeight", "fit.easeAround",
-                "fit.easeLength", "fit.length", "toe.points", "toe.castOn", "cuff.height", "cuff.rounds"), keys(size));
+    void whatWasNotMeasuredIsPredictedFromTheLength() {
+        Graded graded = Designs.toeUp64().without(Catalogue.FOOT_CIRCUMFERENCE.key()).graded();
+        assertEquals(Source.PREDICTED, cell(graded, "body.footCircumference").source());
+        assertEquals(226.814, cell(graded, "body.footCircumference").value(), 1e-9);
+        assertEquals(Source.PREDICTED, cell(graded, "body.heelCircumference").source());
+        assertEquals(306.136, cell(graded, "body.heelCircumference").value(), 1e-9);
+        assertEquals(Source.CHOSEN, cell(graded, "foot.stitches").source());
+    }
+
+    @Test
+    void withoutALengthOnlyWhatFollowsFromTheCircumferenceIsThere() {
+        GradedSize size = Designs.toeUp64().without(Catalogue.FOOT_LENGTH.key()).graded().sizes().getFirst();
+        assertEquals(Set.of("gauge.stitches", "gauge.rounds", "gauge.cuffRounds", "body.footCircumference", "toe.points",
+                "toe.castOn", "heel.corner", "foot.fewestRounds"), keys(size));
         assertTrue(size.cell(Catalogue.FOOT_STITCHES).isEmpty());
         assertThrows(IllegalStateException.class, () -> size.value(Catalogue.FOOT_STITCHES));
     }
 
     @Test
-    void withoutAnyMeasurementOnlyGaugeAndToeAreThere() {
+    void withoutAnyMeasurementOnlyGaugeAndWhatIsTheSameForAllAreThere() {
         GradedSize size = Designs.withoutSizes().withSize("M", "").graded().sizes().getFirst();
-        assertEquals(Set.of("gauge.stitches", "gauge.rounds", "toe.points", "toe.castOn"), keys(size));
+        assertEquals(Set.of("gauge.stitches", "gauge.rounds", "gauge.cuffRounds", "toe.points", "toe.castOn",
+                "heel.corner", "foot.fewestRounds"), keys(size));
     }
 
     @Test
     void anUnmeasuredSizeDoesNotHinderTheOthers() {
-        Graded graded = Designs.withoutSizes().withSize("S", "body.footLength = 220 mm").withSize("M",
+        Graded graded = Designs.withoutSizes().withSize("S", "body.footCircumference = 205 mm").withSize("M",
                 "body.footLength = 240 mm; body.footCircumference = 222 mm").graded();
         assertEquals(64, Numbers.of(graded.size("M"), "foot.stitches"));
         assertFalse(graded.size("S").cell(Catalogue.FOOT_STITCHES).isPresent());

@@ -19,11 +19,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import turnheel.engine.design.Catalogue;
+import turnheel.engine.design.Increase;
+import turnheel.engine.design.StarToe;
 import turnheel.engine.fixture.Designs;
 import turnheel.engine.fixture.Draft;
 import turnheel.engine.fixture.RandomDesigns;
 import turnheel.engine.fixture.Repeatable;
 import turnheel.engine.term.Key;
+import turnheel.engine.yarn.Patterns;
 
 class WhyTest {
 
@@ -81,6 +84,40 @@ class WhyTest {
     }
 
     @Test
+    void tellsAPredictionByTheMeasurementItFollows() {
+        Graded graded = Designs.toeUp64().without(Catalogue.FOOT_CIRCUMFERENCE.key()).graded();
+        Why why = Why.of(graded, Catalogue.FOOT_CIRCUMFERENCE.key(), "M");
+        // 0.7541 × 240 + 45.83
+        assertEquals("Foot circumference in size M is 226.814 mm (predicted).", why.lines().getFirst());
+        assertEquals(List.of(Catalogue.FOOT_LENGTH.key()), why.basis());
+    }
+
+    /** 0.23 × 229.2 mm at 44 rounds are 23.195; eight sections of eight with at most 3 plain rounds take 22. */
+    @Test
+    void tellsWhatWasFittedByWhatItReaches() {
+        Graded graded = Designs.cuffDown64().with(new StarToe(Increase.MAKE_ONE))
+                .with("foot.stitches = 64; toe.points = 8").graded();
+        Why why = Why.of(graded, Catalogue.TOE_PLAIN_MOST.key(), "M");
+        assertEquals(List.of("Plain rounds, at most in size M is 3 rounds (chosen).",
+                "Sections and plain rounds are chosen together so that the toe comes nearest to 23.195 rounds; "
+                        + "this pair gives 22."), why.lines());
+        assertEquals(List.of(Catalogue.FOOT_STITCHES.key(), Catalogue.WANTED_LENGTH.key(), Catalogue.GAUGE_ROUNDS.key()),
+                why.basis());
+        assertTrue(why.dependents().contains(Catalogue.TOE_ROUNDS.key()), why::toString);
+    }
+
+    @Test
+    void tellsWhatWasCountedStitchByStitch() {
+        Graded graded = Patterns.grade(Designs.toeUp64().design());
+        Why why = Why.of(graded, Catalogue.YARN_LOOPS.key(), "M");
+        assertEquals("Counted from the rounds, each stitch for so many loops:", why.lines().get(1));
+        // the round toe: 4 × (3 + 11) yarn-overs; the cast-on of 8
+        assertTrue(why.lines().contains("• yarn-over: 56 × 1 = 56"), why.lines()::toString);
+        assertTrue(why.lines().contains("• cast-on: 8 × 1 = 8"), why.lines()::toString);
+        assertTrue(why.basis().contains(Catalogue.FOOT_ROUNDS.key()), why::toString);
+    }
+
+    @Test
     void namesWhatItWasMadeFromAndWhatFollows() {
         Why why = Why.of(Designs.toeUp64().with(SOCK).graded(), new Key("heel.stitches"), "M");
         assertEquals("[foot.stitches]", why.basis().toString());
@@ -122,7 +159,7 @@ class WhyTest {
         assertRefused("Stitches at the tip (toe.tip) does not occur in this pattern", Designs.toeUp64().graded(),
                 "toe.tip", "M");
         assertRefused("Foot stitches (foot.stitches) has no value in size M",
-                Designs.toeUp64().without(Catalogue.FOOT_CIRCUMFERENCE.key()).graded(), "foot.stitches", "M");
+                Designs.toeUp64().without(Catalogue.FOOT_LENGTH.key()).graded(), "foot.stitches", "M");
         assertRefused("there is no \"foot.stiches\"; did you mean foot.stitches?", Designs.toeUp64().graded(),
                 "foot.stiches", "M");
     }

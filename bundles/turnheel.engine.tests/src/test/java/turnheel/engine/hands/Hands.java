@@ -275,7 +275,7 @@ public final class Hands {
         turned = true;
     }
 
-    /** The next loop, which must ask for nothing more: a wrap or yarn-over that is passed over stays as a bar or a hole. */
+    /** The next loop, which must ask for nothing more: a wrap or yarn-over passed over stays as a bar or a hole. */
     private Loop takePlain(Stitch stitch) {
         Loop loop = take(stitch);
         if (loop.open()) {

@@ -114,7 +114,7 @@ class HandsTest {
         assertTrue(misknit.getMessage().contains(complaint), misknit::getMessage);
     }
 
-    /** Across a gap, what is worked as one of both sides closes it; so does a double stitch, and a yarn-over at the turn. */
+    /** What joins both sides of a gap closes it; so does a double stitch, and a yarn-over at the turn. */
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource(textBlock = """
             # rows over six loops, the last one over all of them; loops after

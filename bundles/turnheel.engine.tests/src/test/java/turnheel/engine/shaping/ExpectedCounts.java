@@ -125,7 +125,9 @@ final class ExpectedCounts {
         }
     }
 
-    /** From the foot: by twos while the little toe's line is alone, by fours after; plain beside counts of the turn or more. */
+    /**
+     * From the foot: by twos while the little toe's line is alone, by fours after; plain beside counts of the turn or more.
+     */
     private void asymmetric(int foot) {
         int turn = count(Catalogue.TOE_ALTERNATE_FROM);
         int tip = count(Catalogue.TOE_TIP);
@@ -154,7 +156,8 @@ final class ExpectedCounts {
         int turns = 2 * eachSide;
         switch (turn) {
             case WRAPPED, TWIN -> plain(2 * turns);
-            case GERMAN -> plain(2 * turns + 1 + 1); // the way out begins with a whole row; the last double is closed after
+            // the way out begins with a whole row; the last double stitch is closed after
+            case GERMAN -> plain(2 * turns + 1 + 1);
             case YARN_OVER -> {
                 int without = stitches;
                 for (int row = 1; row <= turns; row++) {
