@@ -78,13 +78,13 @@ class GradeVerbTest {
     }
 
     @Test
-    void leavesOutWhatNoMeasurementGives() {
+    void predictsWhatWasNotMeasured() {
         Path file = folder.resolve("few.turnheel");
         Run.of("new", file, "--size", "M: foot-length=240mm foot-circumference=225mm").clean();
-        assertEquals("–", Run.of("grade", file).clean().row("fit.stretch").getLast());
-        JsonNode stretch = row(Run.of("grade", file, "--json").json(), "fit.stretch");
-        assertEquals("[null]", stretch.get("values").toString());
-        assertEquals("[null]", stretch.get("sources").toString());
+        // 1.1504 × 240 + 30.04
+        assertEquals("306.1", Run.of("grade", file).clean().row("body.heelCircumference").getLast());
+        JsonNode heel = row(Run.of("grade", file, "--json").json(), "body.heelCircumference");
+        assertEquals("[\"predicted\"]", heel.get("sources").toString());
     }
 
     private static JsonNode row(JsonNode json, String key) {

@@ -107,7 +107,7 @@ class NewVerbTest {
                 "hem", "--stitch-pattern", "instep: 6+1x8 panel 2; leg: 4x2", "--yarn",
                 "Tidal Four: 200m/50g category 1 2 balls", "--swatch", "30x40 12.5g", "--size", Patterns.M).clean();
         Design design = design(file);
-        assertEquals(new StarToe(Increase.YARN_OVER), design.toe());
+        assertEquals(new StarToe(Increase.MAKE_ONE), design.toe());
         assertEquals(new FlapHeel(HeelTurn.SQUARE, new FlapLength.RowsPerStitch(1.25)), design.heel());
         assertEquals(new CalfLeg(SockLength.KNEE, LegCount.FROM_ANKLE), design.leg());
         assertEquals(new HemCuff(), design.cuff());

@@ -14,7 +14,7 @@ class RoomsTest {
     void theCommandLineKnowsEngineModelAndExchange() {
         classes().should().onlyDependOnClassesThat().resideInAnyPackage("java..", "turnheel.cli..", "turnheel.engine..",
                 "turnheel.model..", "turnheel.exchange..", "picocli..", "com.fasterxml.jackson.core..",
-                "org.eclipse.emf.common.util..")
+                "org.eclipse.emf.common.util..", "org.eclipse.emf.ecore..")
                 .check(new ClassFileImporter().withImportOption(new ImportOption.DoNotIncludeTests())
                         .importPackages("turnheel.cli"));
     }

@@ -123,7 +123,7 @@ class SetVerbTest {
             cuff=                     | belongs to the whole pattern
             cuff=rib-2                | rib-KxP
             title[M]=Gull             | whole pattern
-            toe=star                  | round wedge
+            toe=square                | round wedge star
             toe.tip[M]=16             | toe.castOn
             foot.stitches             | KEY[SIZE]=VALUE
             =64                       | there is no ""
