@@ -26,6 +26,9 @@ import turnheel.model.DocumentProblem.Kind;
 
 class RefusedFilesTest {
 
+    private static final String TOES = "turnheel:RoundToe, turnheel:WedgeToe, turnheel:StarToe, turnheel:ShortRowToe, "
+            + "turnheel:AsymmetricToe";
+
     /** Each is the harbour pattern with one text replaced by another; lines and columns were counted by hand. */
     static Stream<Arguments> spoiledFiles() {
         return Stream.of(
@@ -47,21 +50,21 @@ class RefusedFilesTest {
                 spoiled("lines=\"4\"", "lines=\"4\" castOn=\"8\"",
                         Kind.UNKNOWN_ATTRIBUTE, 8, 47, "castOn", "RoundToe", "lines, increase"),
                 spoiled("turnheel:RoundToe", "turnheel:SockToe",
-                        Kind.UNKNOWN_KIND, 8, 8, "turnheel:SockToe", "toe", "turnheel:RoundToe, turnheel:WedgeToe"),
+                        Kind.UNKNOWN_KIND, 8, 8, "turnheel:SockToe", "toe", TOES),
                 spoiled("turnheel:RoundToe", "turnheel:RibCuff",
-                        Kind.UNKNOWN_KIND, 8, 8, "turnheel:RibCuff", "toe", "turnheel:RoundToe, turnheel:WedgeToe"),
+                        Kind.UNKNOWN_KIND, 8, 8, "turnheel:RibCuff", "toe", TOES),
                 spoiled("turnheel:RoundToe", "RoundToe",
-                        Kind.UNKNOWN_KIND, 8, 8, "RoundToe", "toe", "turnheel:RoundToe, turnheel:WedgeToe"),
+                        Kind.UNKNOWN_KIND, 8, 8, "RoundToe", "toe", TOES),
                 spoiled("xsi:type=\"turnheel:RoundToe\"", "",
-                        Kind.NO_KIND, 8, 3, "toe", "turnheel:RoundToe, turnheel:WedgeToe"),
+                        Kind.NO_KIND, 8, 3, "toe", TOES),
                 spoiled("<size id=\"l\"", "<colour/><size id=\"l\"",
-                        Kind.UNKNOWN_ELEMENT, 17, 3, "colour", "turnheel:Pattern", "notes, toe, heel, leg, cuff, size"),
+                        Kind.UNKNOWN_ELEMENT, 17, 3, "colour", "turnheel:Pattern", "notes, toe, heel, leg, cuff, stitchPattern, materials, size"),
                 spoiled("<input key=\"body.footLength\" value=\"255 mm\"/>", "<toe><toe/></toe>",
                         Kind.UNKNOWN_ELEMENT, 18, 5, "toe", "size", "input, override"),
                 spoiled("<size id=\"l\"", "<leg xsi:type=\"turnheel:StraightLeg\"/><size id=\"l\"",
                         Kind.REPEATED, 17, 3, "leg"),
                 spoiled("<size id=\"l\"", "<title>Harbour</title><size id=\"l\"",
-                        Kind.UNKNOWN_ELEMENT, 17, 3, "title", "turnheel:Pattern", "notes, toe, heel, leg, cuff, size"),
+                        Kind.UNKNOWN_ELEMENT, 17, 3, "title", "turnheel:Pattern", "notes, toe, heel, leg, cuff, stitchPattern, materials, size"),
                 spoiled("<size id=\"l\"", "stray<size id=\"l\"", Kind.STRAY_TEXT, 17, 3, "stray"),
                 spoiled("<size id=\"l\"", "\n a &amp; b<size id=\"l\"", Kind.STRAY_TEXT, 18, 2, "a"),
                 spoiled("<size id=\"l\"", "<!-- <mine>\n --><size id=\"l\"", Kind.COMMENT, 17, 3),
@@ -79,7 +82,8 @@ class RefusedFilesTest {
                 spoiled("format=\"1\"", "format=\"1\" xsi:noNamespaceSchemaLocation=\"evil.ecore\"",
                         Kind.REFERENCE, 3, 16, "xsi:noNamespaceSchemaLocation"),
                 spoiled("<heel xsi:type=\"turnheel:ShortRowHeel\" turn=\"wrapped\"/>", "<heel xsi:nil=\"true\"/>",
-                        Kind.NO_KIND, 9, 3, "heel", "turnheel:ShortRowHeel"),
+                        Kind.NO_KIND, 9, 3, "heel",
+                        "turnheel:ShortRowHeel, turnheel:FlapHeel, turnheel:AfterthoughtHeel"),
                 spoiled("key=\"foot.stitches\"", "key=\"foot\"",
                         Kind.BAD_VALUE, 15, 15, "key", "\"foot\" is not a key; a key looks like foot.stitches"));
     }

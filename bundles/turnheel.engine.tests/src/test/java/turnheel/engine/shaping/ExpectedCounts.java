@@ -7,7 +7,6 @@ import turnheel.engine.design.AfterthoughtHeel;
 import turnheel.engine.design.AsymmetricToe;
 import turnheel.engine.design.CalfLeg;
 import turnheel.engine.design.Catalogue;
-import turnheel.engine.design.Cuff;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.Direction;
 import turnheel.engine.design.FlapHeel;
@@ -308,7 +307,7 @@ final class ExpectedCounts {
     /** A hem is its height twice and the round of its fold; cuff-down one more joins it, toe-up it is sewn down. */
     static int numberedRoundsOfCuff(Design design, GradedSize size) {
         int height = count(size, Catalogue.CUFF_ROUNDS);
-        return switch ((Cuff) design.cuff()) {
+        return switch (design.cuff()) {
             case RibCuff rib -> height;
             case RolledCuff rolled -> height;
             case HemCuff hem -> 2 * height + 1 + (design.direction() == Direction.TOE_UP ? 0 : 1);
