@@ -83,7 +83,9 @@ class GridContentTest {
                 "the pattern's gauge");
         assertEquals(CellKind.RULE, content.kind(M, row(Catalogue.FOOT_INSTEP)).orElseThrow());
         assertEquals(CellKind.RESULT, content.kind(M, row(Catalogue.FINISHED_LENGTH)).orElseThrow());
-        assertEquals(CellKind.MISSING, content.kind(M, row(Catalogue.HEEL_CIRCUMFERENCE)).orElseThrow());
+        assertEquals(CellKind.PREDICTED, content.kind(M, row(Catalogue.HEEL_CIRCUMFERENCE)).orElseThrow());
+        assertEquals(CellKind.MISSING, content.kind(M, row(Catalogue.YARN_LOOPS)).orElseThrow(),
+                "a toe that does not work out has no rounds to count");
         assertEquals(Severity.ERROR, content.severity(M, row(Catalogue.FOOT_STITCHES)).orElseThrow());
         assertEquals(Optional.empty(), content.severity(0, row(Catalogue.FOOT_STITCHES)));
         assertEquals(Optional.empty(), content.kind(M, 0), "a heading is no cell");
@@ -97,8 +99,8 @@ class GridContentTest {
         assertTrue(lines.getFirst().startsWith("Error: "), lines.getFirst());
         assertTrue(lines.stream().anyMatch(line -> line.contains("66")), lines.toString());
         assertEquals(List.of(), CellReason.lines(content, M, 0), "a heading has none");
-        assertEquals(List.of("No value: a measurement that it needs is missing."),
-                CellReason.lines(content, M, row(Catalogue.HEEL_CIRCUMFERENCE)));
+        assertEquals(List.of("No value: a measurement that it needs is missing, or a part does not work out."),
+                CellReason.lines(content, M, row(Catalogue.YARN_LOOPS)));
     }
 
     @Test
