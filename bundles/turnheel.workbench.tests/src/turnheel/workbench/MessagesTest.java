@@ -10,6 +10,7 @@ import java.lang.reflect.Field;
 import java.lang.reflect.Modifier;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
@@ -64,7 +65,7 @@ class MessagesTest {
     @ValueSource(strings = "turnheel.workbench")
     void everyPackageThatTalksIsTested(String bundle) {
         Set<String> talking = Stream.of(Platform.getBundle(bundle).findEntries("/", "Messages.class", true))
-                .flatMap(entries -> java.util.Collections.list(entries).stream())
+                .flatMap(entries -> Collections.list(entries).stream())
                 .map(url -> url.getPath().replaceAll(".*/([a-z]+)/Messages\\.class", "$1")).collect(Collectors.toSet());
         assertEquals(new TreeSet<>(Arrays.asList("document", "editor", "grid", "markers")), new TreeSet<>(talking));
     }

@@ -2,6 +2,7 @@ package turnheel.workbench.editor;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -156,6 +157,30 @@ class GradingPageTest {
         select(Catalogue.FOOT_STITCHES, "M");
         Screen.post(SWT.DEL, '\u007f');
         assertEquals(Source.CHOSEN, cell(Catalogue.FOOT_STITCHES, "M").source());
+    }
+
+    @Test
+    void deleteDropsTheEntriesOfAllSelectedCellsInOneStep() throws Exception {
+        select(Catalogue.FOOT_LENGTH, "XS");
+        Screen.key(SWT.ARROW_RIGHT, '\0', SWT.MOD2);
+        Screen.key(SWT.ARROW_DOWN, '\0', SWT.MOD2);
+        Screen.key(SWT.DEL, '\u007f', SWT.NONE);
+        for (String size : List.of("XS", "S")) {
+            assertEquals(Map.of(), open.graded().size(size).size().inputs(), size);
+        }
+        run(IWorkbenchCommandConstants.EDIT_UNDO);
+        assertEquals(220, cell(Catalogue.FOOT_LENGTH, "XS").value());
+        assertEquals(214, cell(Catalogue.FOOT_CIRCUMFERENCE, "S").value());
+        assertFalse(open.editor().isDirty());
+    }
+
+    @Test
+    void tabMovesInTheTableAndWithControlLeavesIt() {
+        select(Catalogue.FOOT_LENGTH, "M");
+        Screen.key(SWT.TAB, '\t', SWT.NONE);
+        assertEquals("L", page.grid().selectedSize().orElseThrow().label());
+        Screen.key(SWT.TAB, '\t', SWT.MOD1);
+        assertNotSame(table(), table().getDisplay().getFocusControl());
     }
 
     @Test

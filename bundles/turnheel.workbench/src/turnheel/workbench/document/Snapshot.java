@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import turnheel.engine.checks.Checks;
 import turnheel.engine.design.Design;
@@ -32,7 +33,7 @@ public final class Snapshot {
         for (Query query : this.queries) {
             for (String size : query.sizes()) {
                 byPlace.merge(new Place(query.key(), size), List.of(query),
-                        (one, other) -> java.util.stream.Stream.concat(one.stream(), other.stream()).toList());
+                        (one, other) -> Stream.concat(one.stream(), other.stream()).toList());
             }
         }
     }
