@@ -2,6 +2,7 @@ package turnheel.engine.formula;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
@@ -10,19 +11,10 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
-import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import turnheel.engine.fixture.Deep;
-import turnheel.engine.fixture.Repeatable;
-import turnheel.engine.formula.Reading.Read;
 import turnheel.engine.formula.Reading.Unread;
 
 class UnreadFormulaTest {
@@ -109,52 +101,12 @@ class UnreadFormulaTest {
                 unread().map(arguments -> arguments.get()[1]).collect(Collectors.toSet()));
     }
 
-    @Property(seed = Repeatable.SEED, tries = 3000)
-    void anyTextIsAnswered(@ForAll String text) {
-        answered(text);
-    }
-
-    @Property(seed = Repeatable.SEED, tries = 3000)
-    void anyMixOfPiecesIsAnswered(@ForAll("mixes") String text) {
-        answered(text);
-    }
-
-    @Property(seed = Repeatable.SEED, tries = 1000)
-    void aFormulaWithAnythingInItIsAnswered(@ForAll("damaged") String text) {
-        answered(text);
-    }
-
-    @Deep
-    void manyMoreMixesOfPiecesAreAnswered(@ForAll("mixes") String text) {
-        answered(text);
-    }
-
-    @Provide
-    Arbitrary<String> mixes() {
-        return Arbitraries.of("foot.stitches", "A1", "ROUND(", "if(", "foo(", "(", ")", ";", ",", "+", "-", "*", "/",
-                "^", "%", "=", "<>", "<=", ">", "1", "0", "2.5", "1e999", " ", "\n", "\"", "\"x\"", "#", "\uD83E",
-                "\uDDE6", "\uD83E\uDDE6", "\u0000", "é").list().ofMaxSize(40).map(pieces -> String.join("", pieces));
-    }
-
-    @Provide
-    Arbitrary<String> damaged() {
-        return RandomFormulas.texts().flatMap(text -> Arbitraries.integers().between(0, text.length())
-                .flatMap(at -> mixes().map(mix -> text.substring(0, at) + mix + text.substring(at))));
-    }
-
-    private static void answered(String text) {
-        switch (OwnFormula.read(text)) {
-            case Read(var term) -> assertTrue(!Double.isInfinite(term.evaluate(key -> 4)), text);
-            case Unread unread -> assertTrue(text.startsWith(unread.piece(), unread.position()), unread::toString);
-        }
-    }
-
     /** Long ones of every shape; what took more than linear time, or a stack of that depth, would not end here. */
     @ParameterizedTest(name = "{0} and so on")
     @MethodSource("pieces")
     void theLongestTextIsAnsweredAtOnce(String piece) {
         String text = piece.repeat(OwnFormula.LONGEST_TEXT / piece.length());
-        Assertions.assertTimeoutPreemptively(Duration.ofSeconds(5), () -> answered(text));
+        assertTimeoutPreemptively(Duration.ofSeconds(5), () -> AnyTextTest.answered(text));
     }
 
     static List<String> pieces() {
