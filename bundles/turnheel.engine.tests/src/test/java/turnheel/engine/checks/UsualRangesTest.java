@@ -37,7 +37,7 @@ class UsualRangesTest {
             foot.rounds = 0                                     | foot.rounds-too-few 0
             leg.stitches = 32                                   | ''
             leg.stitches = 128                                  | ''
-            leg.stitches = 8; cuff.stitches = 4                 | counts.change-too-great 8
+            leg.stitches = 8; cuff.stitches = 4 | 'fit.stretch-too-far 3.2, counts.change-too-great 8'
             # a wide toe, but its lines are whole
             foot.stitches = 64; toe.castOn = 64                 | toe.depth-unusual 1
             """)
