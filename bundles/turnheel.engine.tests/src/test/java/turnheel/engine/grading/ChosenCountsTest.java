@@ -214,6 +214,22 @@ class ChosenCountsTest {
         assertEquals(List.of("foot.ideal", "toe.castOn", "toe.points"), chosen.keys().stream().map(Object::toString).toList());
     }
 
+    @ParameterizedTest(name = "a wedge toe on an ideal of {1}: {2}")
+    @CsvSource(textBlock = """
+            # at 10 stitches over 10 cm: round, ideal, chosen; a wedge toe needs 16, domain § 3
+            160 mm, 16,   16
+            142 mm, 14.2, 16
+            """)
+    void aWedgeToeHasSixteenStitchesAtLeast(String round, double ideal, int chosen) {
+        Draft draft = Designs.cuffDown64().withGauge("10/10 cm", "14/10 cm").with(new RibCuff(1, 1))
+                .with("fit.easeAround = 0 %; body.footCircumference = " + round);
+        assertEquals(ideal, Numbers.of(draft, "foot.ideal"), 1e-9);
+        assertEquals(chosen, Numbers.of(draft, "foot.stitches"));
+        Reason.Chosen reason = (Reason.Chosen) draft.graded().sizes().getFirst().cell(new Key("foot.stitches"))
+                .orElseThrow().reason();
+        assertEquals(new Need(Need.Kind.TOE_LINES, List.of(Congruence.multipleOf(2)), 16), reason.needs().get(1));
+    }
+
     private static String counts(Graded graded) {
         return graded.sizes().stream()
                 .map(size -> size.label() + " " + (int) Numbers.of(size, "foot.stitches"))

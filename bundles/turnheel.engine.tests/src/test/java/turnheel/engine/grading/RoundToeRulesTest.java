@@ -11,6 +11,7 @@ import turnheel.engine.design.Direction;
 import turnheel.engine.design.Increase;
 import turnheel.engine.design.RoundToe;
 import turnheel.engine.fixture.Designs;
+import turnheel.engine.fixture.Draft;
 import turnheel.engine.fixture.Numbers;
 
 class RoundToeRulesTest {
@@ -95,6 +96,9 @@ class RoundToeRulesTest {
             3,       60,   21,   5,           13,        1,     32
             6,       66,   24,   3,           7,         2,     25
             8,       64,   24,   2,           5,         3,     23
+            # one increase round alone: (23.195 - 0 - 1) / 1 - 1 = 21.2; none: no plain rounds to speak of
+            8,       16,   8,    0,           1,         21,    22
+            8,       8,    8,    0,           0,         1,     0
             """)
     void otherNumbersOfLinesGetAsManyPlainRoundsAsMakeAUsualToe(int lines, int foot, int turn, int everyRound,
             int alternate, int plain, int rounds) {
@@ -105,6 +109,19 @@ class RoundToeRulesTest {
         assertEquals(alternate, Numbers.of(graded, "toe.alternate"));
         assertEquals(plain, Numbers.of(graded, "toe.plainBetween"));
         assertEquals(rounds, Numbers.of(graded, "toe.rounds"));
+    }
+
+    @ParameterizedTest(name = "a finished length of {0} mm: {1}")
+    @CsvSource(textBlock = """
+            # by hand, 8 lines on 64 stitches: 0.23 × 0.44 × 202.5 = 20.49 rounds, (20.49 - 3) / 5 - 1 = 2.4986;
+            # of 203 mm 20.54 rounds, 2.5087
+            202.5, 2
+            203,   3
+            """)
+    void plainRoundsTurnWhereAUsualToeTurns(double length, int plain) {
+        Draft draft = Designs.toeUp64().with(new RoundToe(8, Increase.YARN_OVER))
+                .with("foot.stitches = 64; fit.easeLength = 0 mm; body.footLength = %s mm".formatted(length));
+        assertEquals(plain, Numbers.of(draft, "toe.plainBetween"));
     }
 
     @ParameterizedTest(name = "{0}")
