@@ -1,0 +1,74 @@
+package turnheel.engine.instruction;
+
+import java.util.List;
+
+import turnheel.engine.stitch.Stitch;
+
+/** A piece of a round or row, between two commas of a written pattern. */
+public sealed interface Instruction {
+
+    /** One stitch, {@code count} times, as in {@code k5 (6, 7)} or {@code k2tog}. */
+    record Work(Stitch stitch, Sized<Integer> count) implements Instruction {
+    }
+
+    /** One stitch up to a place, as in {@code k to last 2 sts}. */
+    record WorkTo(Stitch stitch, Until until) implements Instruction {
+    }
+
+    /** Several pieces in brackets, as in {@code [k6, k2tog] 3 times}. */
+    record Times(List<Instruction> body, Sized<Integer> times) implements Instruction {
+        public Times {
+            body = List.copyOf(body);
+        }
+    }
+
+    /** Several pieces from an asterisk on, as in {@code *yo, k2; rep from * to end}; worked at least once. */
+    record RepeatTo(List<Instruction> body, Until until) implements Instruction {
+        public RepeatTo {
+            body = List.copyOf(body);
+        }
+    }
+
+    /** Several pieces from an asterisk on, worked once and {@code more} times, as in {@code *k5, k2tog; rep from * 3 more times}. */
+    record RepeatMore(List<Instruction> body, Sized<Integer> more) implements Instruction {
+        public RepeatMore {
+            body = List.copyOf(body);
+        }
+    }
+
+    /** A marker is placed, slipped or taken off. */
+    record Marker(MarkerAction action) implements Instruction {
+    }
+
+    /** What happens to a marker. */
+    enum MarkerAction {
+        PLACE, SLIP, REMOVE
+    }
+
+    /** A marker after every {@code stitches} of the whole round, the last one at its start. */
+    record MarkersAfterEvery(Sized<Integer> stitches) implements Instruction {
+    }
+
+    /** The next {@code stitches} are put on hold, unworked, as in {@code hold the next 32 sts for the instep}. */
+    record Hold(Sized<Integer> stitches) implements Instruction {
+    }
+
+    /** All stitches but those of this part are put on hold: what follows is worked on {@code stitches}, the next ones. */
+    record WorkOnlyOn(Sized<Integer> stitches) implements Instruction {
+    }
+
+    /** {@code stitches} held ones are knitted back, in the order in which they lie, as in {@code k the 32 held sts}. */
+    record WorkHeld(Stitch stitch, Sized<Integer> stitches) implements Instruction {
+    }
+
+    /** The round begins at this place from now on. */
+    record StartHere() implements Instruction {
+    }
+
+    /**
+     * {@code stitches} are worked with waste yarn, slipped back and worked again: the row of waste yarn is later taken out
+     * and leaves an opening.
+     */
+    record WasteYarn(Sized<Integer> stitches) implements Instruction {
+    }
+}

@@ -1,0 +1,25 @@
+package turnheel.engine.instruction;
+
+/** A place on the left needle up to which something is worked. */
+public sealed interface Until {
+
+    /** To the end of the round, or of the stitches that the row is worked on. */
+    record End() implements Until {
+    }
+
+    /** To the last {@code stitches} of the round or row, at least 1. */
+    record Last(Sized<Integer> stitches) implements Until {
+    }
+
+    /** To {@code stitches} before the next marker; 0 is the marker itself. */
+    record Marker(Sized<Integer> stitches) implements Until {
+    }
+
+    /** To {@code stitches} before the gap that an earlier turn left; 0 is the gap itself. */
+    record Gap(Sized<Integer> stitches) implements Until {
+    }
+
+    /** To {@code stitches} before the next stitch that a turn marked: wrapped, with its twin, or double; 0 is that stitch. */
+    record TurnedStitch(Sized<Integer> stitches) implements Until {
+    }
+}
