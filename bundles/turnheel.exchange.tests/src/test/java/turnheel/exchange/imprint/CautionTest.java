@@ -13,8 +13,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 import turnheel.engine.design.Design;
 import turnheel.engine.grading.Grader;
+import turnheel.engine.writing.Caution.Matter;
+import turnheel.engine.writing.Caution;
 import turnheel.exchange.Designs;
-import turnheel.exchange.imprint.Caution.Matter;
 
 class CautionTest {
 
