@@ -78,7 +78,7 @@ final class Passage {
 
     /** The end: afterwards no stitch is left, which goes without saying. */
     void gone(Doing... doings) {
-        List<Instruction> instructions = Doing.told(sizes, doings);
+        List<Instruction> instructions = told(doings);
         if (!instructions.isEmpty()) {
             shared.lines.add(new Line.Worked(Optional.empty(), instructions, NOT_TOLD, onlySizes()));
             after(shared.stitches.times(-1));
@@ -120,10 +120,15 @@ final class Passage {
     }
 
     private void worked(Optional<Line.Label> label, EachSize change, Doing... doings) {
-        List<Instruction> instructions = Doing.told(sizes, doings);
+        List<Instruction> instructions = told(doings);
         if (!instructions.isEmpty()) {
             shared.lines.add(new Line.Worked(label, instructions, after(change), onlySizes()));
         }
+    }
+
+    /** Nothing for no size: even what has no count, such as to the end, is then told to nobody. */
+    private List<Instruction> told(Doing... doings) {
+        return sizes.isEmpty() ? List.of() : Doing.told(sizes, doings);
     }
 
     /** Takes stitches to the needle, or from it, about which the next line tells; nothing is written. */

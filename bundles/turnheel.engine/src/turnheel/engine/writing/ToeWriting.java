@@ -157,11 +157,11 @@ final class ToeWriting {
         Doing corner = counted(other.minus(freed), count -> new Instruction.PickUp(count, Instruction.Edge.CORNER));
         Doing join = Doing.of(new Instruction.JoinInRound());
         switch (turn) {
-            case WRAPPED, TWIN -> passage.named(names.pickUp(), other, work(KNIT, stitches), takeOut, free, corner, join);
-            case YARN_OVER -> passage.named(names.pickUp(), other.minus(1), work(KNIT, stitches.minus(1)),
+            case WRAPPED, TWIN -> passage.between(other, work(KNIT, stitches), takeOut, free, corner, join);
+            case YARN_OVER -> passage.between(other.minus(1), work(KNIT, stitches.minus(1)),
                     work(KNIT_TWO_TOGETHER), takeOut, free, corner, join);
             case GERMAN -> {
-                passage.named(names.pickUp(), other, takeOut, free, corner, join);
+                passage.between(other, takeOut, free, corner, join);
                 passage.named(names.next(), 0, work(KNIT_DOUBLE), toEnd(KNIT));
             }
         }
