@@ -36,7 +36,7 @@ class RoomsTest {
             "formula", Set.of("term"),
             "design", Set.of("term"),
             "query", Set.of("design", "term"),
-            "grading", Set.of("query", "design", "term", "stitch"),
+            "grading", Set.of("formula", "query", "design", "term", "stitch"),
             "shaping", Set.of("grading", "design", "stitch"),
             "writing", Set.of("shaping", "stitch"),
             "yarn", Set.of("shaping", "grading", "design", "term", "stitch"),
