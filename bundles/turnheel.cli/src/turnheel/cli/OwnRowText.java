@@ -13,8 +13,8 @@ import turnheel.model.pattern.OwnRowElement;
 import turnheel.model.pattern.Pattern;
 
 /**
- * Own rows as they are written on the command line: {@code own.cuffShare: Cuff of leg = cuff.rounds/leg.rounds}, with or
- * without the label. What stands after the first equals sign is the formula, as it is.
+ * Own rows as they are written on the command line: {@code own.cuffShare: Cuff of leg = cuff.rounds/leg.rounds}, with
+ * or without the label. What stands after the first equals sign is the formula, as it is.
  */
 record OwnRowText(String key, Optional<String> label, String formula) {
 

@@ -18,7 +18,8 @@ import turnheel.engine.query.Check;
 /** What to give up where no counts suit all parts and sizes, with the counts that each way gives. */
 final class RelaxationsText {
 
-    private static final Set<Check> CONFLICTS = Set.of(Check.NEEDS_EXCLUDE, Check.COUNTS_OUT_OF_REACH, Check.COUNTS_CLASH);
+    private static final Set<Check> CONFLICTS = Set.of(Check.NEEDS_EXCLUDE, Check.COUNTS_OUT_OF_REACH,
+            Check.COUNTS_CLASH);
 
     private final Graded graded;
     private final boolean needed;
@@ -58,7 +59,8 @@ final class RelaxationsText {
         heading.add(Words.HEADING_RELAXATION.text());
         Table table = new Table(sides).row(heading);
         for (Relaxation way : ways) {
-            List<String> row = new ArrayList<>(labels.stream().map(label -> OptionsText.count(way.sizes(), label)).toList());
+            List<String> row = new ArrayList<>();
+            labels.forEach(label -> row.add(OptionsText.count(way.sizes(), label)));
             row.add(Figures.of(way.deviationPercent(), Unit.PERCENT));
             row.add(String.join(" ", way.sentences()));
             table.row(row);

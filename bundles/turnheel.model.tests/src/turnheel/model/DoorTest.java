@@ -122,10 +122,11 @@ class DoorTest {
                         "<input key=\"body.footLength\" value=\"250 mm\"/>",
                         Kind.SAME_KEY, 14, 12, "M", "body.footLength"),
                 refused("</turnheel:Pattern>", "<ownRow key=\"own.a\" formula=\"1\"/>\n  "
-                        + "<ownRow key=\"own.a1\" formula=\"2\"/>\n<ownRow key=\"own.a\" formula=\"\"/>\n</turnheel:Pattern>",
+                        + "<ownRow key=\"own.a1\" formula=\"2\"/>\n"
+                        + "<ownRow key=\"own.a\" formula=\"\"/>\n</turnheel:Pattern>",
                         Kind.SAME_ROW, 22, 9, "own.a"),
-                refused("</turnheel:Pattern>", "<ownRow key=\"own.a\"/>\n</turnheel:Pattern>", Kind.MISSING, 20, 1, "formula",
-                        "OwnRow"),
+                refused("</turnheel:Pattern>", "<ownRow key=\"own.a\"/>\n</turnheel:Pattern>",
+                        Kind.MISSING, 20, 1, "formula", "OwnRow"),
                 refused(" value=\"255 mm\"", "", Kind.MISSING, 18, 5, "value", "Input"),
                 refused("direction=\"toe-up\"\n    ", "", Kind.MISSING, 2, 1, "direction", "Pattern"),
                 refused("  <heel xsi:type=\"turnheel:ShortRowHeel\" turn=\"wrapped\"/>\n", "",
@@ -162,11 +163,11 @@ class DoorTest {
                         "<override key=\"body.footLength\" value=\"255 mm\"/>", 18, "L"),
                 Arguments.of("key=\"foot.stitches\"", "key=\"foot.sole\"", 15, "M"),
                 Arguments.of("label=\"L\"", "label=\" \"", 17, " "),
-                Arguments.of("</turnheel:Pattern>", "<ownRow key=\"foot.half\" formula=\"1\"/>\n</turnheel:Pattern>", 20,
-                        "foot.half"),
                 Arguments.of("</turnheel:Pattern>",
-                        "<ownRow key=\"own.a\" label=\"" + "L".repeat(1000) + "\" formula=\"1\"/>\n</turnheel:Pattern>", 20,
-                        "own.a"),
+                        "<ownRow key=\"foot.half\" formula=\"1\"/>\n</turnheel:Pattern>", 20, "foot.half"),
+                Arguments.of("</turnheel:Pattern>",
+                        "<ownRow key=\"own.a\" label=\"" + "L".repeat(1000)
+                                + "\" formula=\"1\"/>\n</turnheel:Pattern>", 20, "own.a"),
                 Arguments.of("label=\"L\"", "label=\"" + "L".repeat(1000) + "\"", 17, "L".repeat(1000)));
     }
 

@@ -47,7 +47,8 @@ public record Design(String title, Direction direction, Gauge stitchGauge, Gauge
     /** A pattern without rows of the designer's own. */
     public Design(String title, Direction direction, Gauge stitchGauge, Gauge roundGauge, Toe toe, Heel heel, Leg leg,
             Cuff cuff, List<StitchPattern> stitchPatterns, Materials materials, List<Size> sizes) {
-        this(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, materials, sizes, List.of());
+        this(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, materials, sizes,
+                List.of());
     }
 
     /** A pattern whose materials nobody has decided yet. */
@@ -70,8 +71,8 @@ public record Design(String title, Direction direction, Gauge stitchGauge, Gauge
 
     /** The same pattern with these own rows in place of its own. */
     public Design withOwnRows(List<OwnRow> others) {
-        return new Design(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, materials, sizes,
-                others);
+        return new Design(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, materials,
+                sizes, others);
     }
 
     private static void requireOneForEachZone(List<StitchPattern> patterns) {

@@ -12,8 +12,8 @@ import turnheel.engine.term.Key;
  *
  * @param key {@code own.} and a name of letters and digits, as in {@code own.cuffShare}
  * @param label what people read; the key where it is empty
- * @param formula in the open spreadsheet notation over the keys of other rows. Kept as it was written, whether or not it
- *     can be read: what is wrong with it is a query.
+ * @param formula in the open spreadsheet notation over the keys of other rows. Kept as it was written, whether or not
+ *     it can be read: what is wrong with it is a query.
  * @throws IllegalArgumentException when the key is no key of an own row, or the label is longer than {@link
  *     #LONGEST_LABEL}
  */
@@ -59,7 +59,8 @@ public record OwnRow(Key key, String label, String formula) {
 
     static void requireDistinct(List<OwnRow> rows) {
         if (rows.size() > MOST) {
-            throw new IllegalArgumentException("a pattern has at most %d own rows; here are %d".formatted(MOST, rows.size()));
+            throw new IllegalArgumentException(
+                    "a pattern has at most %d own rows; here are %d".formatted(MOST, rows.size()));
         }
         Set<String> names = new HashSet<>();
         for (OwnRow row : rows) {

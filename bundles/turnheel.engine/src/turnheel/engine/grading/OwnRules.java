@@ -26,8 +26,9 @@ import turnheel.engine.term.Notation;
 import turnheel.engine.term.Term;
 
 /**
- * The designer's own rows. They may read every row of the pattern and each other; a row that cannot be computed stays in
- * the table without numbers, and a query says why. What only passes on the slip of another row is not asked about again.
+ * The designer's own rows. They may read every row of the pattern and each other; a row that cannot be computed stays
+ * in the table without numbers, and a query says why. What only passes on the slip of another row is not asked about
+ * again.
  */
 final class OwnRules {
 
@@ -68,7 +69,8 @@ final class OwnRules {
     }
 
     private void dropUnknown(RuleBook others) {
-        List<String> known = new ArrayList<>(others.parameters().stream().map(parameter -> parameter.key().name()).toList());
+        List<String> known = new ArrayList<>();
+        others.parameters().forEach(parameter -> known.add(parameter.key().name()));
         rows.forEach(row -> known.add(row.key().name()));
         for (OwnRow row : rows) {
             Optional<String> unknown = reads(row.key()).stream().map(Key::name).filter(name -> !known.contains(name))

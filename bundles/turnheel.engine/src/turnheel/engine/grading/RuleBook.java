@@ -103,7 +103,8 @@ public final class RuleBook {
      * absent.
      */
     public List<Parameter> parameters() {
-        return Stream.concat(Catalogue.all().stream().filter(parameter -> contains(parameter.key())), own.stream()).toList();
+        return Stream.concat(Catalogue.all().stream().filter(parameter -> contains(parameter.key())), own.stream())
+                .toList();
     }
 
     /**

@@ -33,8 +33,9 @@ public record Why(Cell cell, String size, List<String> lines, List<Key> basis, L
         Cell cell = graded.size(size).cell(key).orElseThrow(() -> new IllegalArgumentException(
                 NeedWords.format(graded.rules().contains(key) ? "why.no-value" : "why.no-row", parameter.label(), key, size)));
         List<String> lines = new ArrayList<>();
-        lines.add(NeedWords.format("why.result", parameter.label(), size, 
-                (Notation.number(cell.value()) + " " + parameter.unit().symbol()).strip(), NeedWords.format("source." + cell.source().word())));
+        String number = (Notation.number(cell.value()) + " " + parameter.unit().symbol()).strip();
+        lines.add(NeedWords.format("why.result", parameter.label(), size, number,
+                NeedWords.format("source." + cell.source().word())));
         explain(graded, cell, lines);
         return new Why(cell, size, lines, basis(cell), dependents(graded, key));
     }

@@ -268,7 +268,8 @@ class OverviewPageTest {
         Key quarter = new Key("own.quarter");
         // 64 stitches in M
         assertEquals(16, open.graded().size("M").cell(quarter).orElseThrow().value());
-        assertEquals(List.of("A quarter", "foot.stitches/4"), List.of(rows.getItem(0).getText(0), rows.getItem(0).getText(1)));
+        assertEquals(List.of("A quarter", "foot.stitches/4"),
+                List.of(rows.getItem(0).getText(0), rows.getItem(0).getText(1)));
         Screen.keep(Screen.picture(page.getPartControl()), "overview-own-row");
         Dialogs.fill(List.of("quarter", "=1+1", "foot.stitches/"), () -> press(button("Edit Row...")));
         assertEquals("foot.stitches/", pattern().getOwnRows().getFirst().getFormula(), "kept as it was written");

@@ -88,7 +88,9 @@ class GridContentTest {
         int row = content.rows().size() - 1;
         assertEquals(CellKind.MISSING, content.kind(M, row).orElseThrow());
         assertEquals(Severity.ERROR, content.severity(M, row).orElseThrow());
-        assertTrue(CellReason.lines(content, M, row).getFirst().contains("own.quarter"));
+        List<String> reason = CellReason.lines(content, M, row);
+        assertEquals(1, reason.size(), reason::toString);
+        assertTrue(reason.getFirst().contains("own.quarter"), reason::toString);
     }
 
     @Test

@@ -23,8 +23,8 @@ import turnheel.engine.formula.Reading;
 import turnheel.engine.term.Key;
 
 /**
- * Asks for name, label and formula of an own row. A formula that cannot be read yet can be kept: what is wrong with it is
- * said here, and as a query afterwards.
+ * Asks for name, label and formula of an own row. A formula that cannot be read yet can be kept: what is wrong with it
+ * is said here, and as a query afterwards.
  */
 final class OwnRowDialog extends Dialog {
 
@@ -77,7 +77,8 @@ final class OwnRowDialog extends Dialog {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(fields);
         name = field(fields, Messages.OwnRowDialog_name, Messages.OwnRowDialog_nameHint,
                 before == null ? "" : before.key().name().substring(PREFIX.length())); //$NON-NLS-1$
-        label = field(fields, Messages.OwnRowDialog_label, "", before == null ? "" : before.label()); //$NON-NLS-1$ //$NON-NLS-2$
+        label = field(fields, Messages.OwnRowDialog_label, "", //$NON-NLS-1$
+                before == null ? "" : before.label()); //$NON-NLS-1$
         formula = field(fields, Messages.OwnRowDialog_formula, Messages.OwnRowDialog_formulaHint,
                 before == null ? "" : before.formula()); //$NON-NLS-1$
         message = new Label(fields, SWT.WRAP);

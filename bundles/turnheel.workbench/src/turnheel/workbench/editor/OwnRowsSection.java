@@ -104,7 +104,8 @@ final class OwnRowsSection extends DocumentSection {
     private void remove() {
         selected(element -> {
             int index = rows().indexOf(element);
-            document().edit(NLS.bind(Messages.OwnRowsSection_removeStep_0, element.getKey()), () -> rows().remove(element));
+            document().edit(NLS.bind(Messages.OwnRowsSection_removeStep_0, element.getKey()),
+                    () -> rows().remove(element));
             select(Math.min(index, rows().size() - 1));
         });
     }

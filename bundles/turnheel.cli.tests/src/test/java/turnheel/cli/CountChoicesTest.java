@@ -24,7 +24,8 @@ class CountChoicesTest {
     /** The fields of the line of a count; an empty note is none. */
     private static List<String> line(Run run, String count) {
         return run.lines().stream().map(line -> List.of(line.strip().split(" {2,}")))
-                .filter(fields -> fields.getFirst().equals(count)).findFirst().orElseThrow(() -> new AssertionError(run.out()));
+                .filter(fields -> fields.getFirst().equals(count)).findFirst()
+                .orElseThrow(() -> new AssertionError(run.out()));
     }
 
     /** 225 mm less 10 % at 32 stitches are 64.8, 8 % around it 59.6 to 70.0; toe and rib take multiples of 4. */
@@ -76,8 +77,8 @@ class CountChoicesTest {
     /** A rib of six, a toe of four and an instep of 3 more than a multiple of six stitches fight whatever the size. */
     private Path unsolvable() {
         Path file = folder.resolve("fight.turnheel");
-        Run run = Run.of("new", file, "--size", Patterns.M, "--size", Patterns.L, "--cuff", "rib-3x3", "--stitch-pattern",
-                "instep: 6+3");
+        Run run = Run.of("new", file, "--size", Patterns.M, "--size", Patterns.L, "--cuff", "rib-3x3",
+                "--stitch-pattern", "instep: 6+3");
         assertEquals(1, run.exitCode());
         return file;
     }

@@ -191,7 +191,8 @@ public final class Designs {
     /** The same design with other sizes. */
     public static Design with(Design design, String title, List<Size> sizes) {
         return new Design(title, design.direction(), design.stitchGauge(), design.roundGauge(), design.toe(),
-                design.heel(), design.leg(), design.cuff(), design.stitchPatterns(), design.materials(), sizes, design.ownRows());
+                design.heel(), design.leg(), design.cuff(), design.stitchPatterns(), design.materials(), sizes,
+                design.ownRows());
     }
 
     /** The same design with another toe and cuff. */

@@ -31,8 +31,13 @@ import turnheel.engine.yarn.Patterns;
 /** What is asked about own rows: each slip beside a neighbour that is none. A row is written {@code name=formula}. */
 class OwnRowChecksTest {
 
-    private record Fixture(Check check, List<String> slip, List<String> sound, String row, String expected, String found) {
+    private record Fixture(Check check, List<String> slip, List<String> sound, String row, String expected,
+            String found) {
     }
+
+    /** Their fixtures are not among those that {@link ChecksTest} grades without the yarn. */
+    static final Set<Check> OWN = Set.of(Check.OWN_UNREAD, Check.OWN_UNKNOWN_KEY, Check.OWN_CIRCULAR,
+            Check.OWN_NO_NUMBER);
 
     private static Fixture of(Check check, String slip, String sound, String row, String expected, String found) {
         return new Fixture(check, List.of(slip.split("\\|")), List.of(sound.split("\\|")), row, expected, found);
@@ -44,19 +49,20 @@ class OwnRowChecksTest {
                 of(Check.OWN_UNREAD, "a=foot.stitches/", "a=foot.stitches/2", "a",
                         "The formula ends too early: a number, a key, a function or a parenthesis must follow.", ""),
                 of(Check.OWN_UNREAD, "a=LOG(foot.stitches)", "a=INT(foot.stitches)", "a",
-                        "Character 1: the function LOG is not known here. There are ROUND ROUNDUP ROUNDDOWN TRUNC INT CEILING"
-                                + " FLOOR EVEN ODD ABS SQRT MIN MAX SUM AVERAGE MOD QUOTIENT IF.", "LOG"),
-                of(Check.OWN_UNKNOWN_KEY, "a=foot.stiches/2", "a=foot.stitches/2", "a", "foot.stitches", "foot.stiches"),
+                        "Character 1: the function LOG is not known here. There are ROUND ROUNDUP ROUNDDOWN TRUNC INT"
+                                + " CEILING FLOOR EVEN ODD ABS SQRT MIN MAX SUM AVERAGE MOD QUOTIENT IF.", "LOG"),
+                of(Check.OWN_UNKNOWN_KEY, "a=foot.stiches/2", "a=foot.stitches/2", "a", "foot.stitches",
+                        "foot.stiches"),
                 // a key of the catalogue that no part of this sock contributes
                 of(Check.OWN_UNKNOWN_KEY, "a=heel.flapRows", "a=heel.rows", "a", "heel.rows", "heel.flapRows"),
                 of(Check.OWN_UNKNOWN_KEY, "aB=1|b=own.ab*2", "aB=1|b=own.aB*2", "b", "own.aB", "own.ab"),
                 of(Check.OWN_CIRCULAR, "a=own.a+1", "a=own.b+1|b=1", "a", "", "own.a → own.a"),
-                of(Check.OWN_CIRCULAR, "x=1|a=own.b|b=own.x+own.c|c=own.a", "x=1|a=own.b|b=own.x+own.c|c=own.x", "a", "",
-                        "own.a → own.b → own.c → own.a"),
+                of(Check.OWN_CIRCULAR, "x=1|a=own.b|b=own.x+own.c|c=own.a", "x=1|a=own.b|b=own.x+own.c|c=own.x", "a",
+                        "", "own.a → own.b → own.c → own.a"),
                 of(Check.OWN_NO_NUMBER, "a=1/(foot.stitches-64)", "a=1/(foot.stitches-63)", "a", "",
                         "1/(foot.stitches-64)"),
-                of(Check.OWN_NO_NUMBER, "a=5+SQRT(foot.instep-foot.stitches)", "a=5+SQRT(foot.stitches-foot.instep)", "a",
-                        "", "SQRT(foot.instep-foot.stitches)"),
+                of(Check.OWN_NO_NUMBER, "a=5+SQRT(foot.instep-foot.stitches)", "a=5+SQRT(foot.stitches-foot.instep)",
+                        "a", "", "SQRT(foot.instep-foot.stitches)"),
                 of(Check.OWN_NO_NUMBER, "a=IF(foot.stitches>60;10^foot.stitches^9;0)",
                         "a=IF(foot.stitches>66;10^foot.stitches^9;0)", "a", "", "10^foot.stitches^9"));
     }
@@ -74,9 +80,6 @@ class OwnRowChecksTest {
     void haveAFixtureForEveryCheck() {
         assertEquals(OWN, fixtures().stream().map(Fixture::check).collect(Collectors.toSet()));
     }
-
-    /** Their fixtures are not among those that {@link ChecksTest} grades without the yarn. */
-    static final Set<Check> OWN = Set.of(Check.OWN_UNREAD, Check.OWN_UNKNOWN_KEY, Check.OWN_CIRCULAR, Check.OWN_NO_NUMBER);
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("fixtures")
@@ -96,8 +99,8 @@ class OwnRowChecksTest {
 
     @Test
     void askInTheOrderOfTheRowsAndOnceForAllSizes() {
-        Design two = Designs.toeUp64().withSize("L", "body.footLength = 260 mm; body.footCircumference = 238 mm").design()
-                .withOwnRows(sock(List.of("z=1/(foot.stitches-foot.stitches)", "b=own.none", "a=(")).ownRows());
+        Design two = Designs.toeUp64().withSize("L", "body.footLength = 260 mm; body.footCircumference = 238 mm")
+                .design().withOwnRows(sock(List.of("z=1/(foot.stitches-foot.stitches)", "b=own.none", "a=(")).ownRows());
         List<Query> queries = Checks.of(Patterns.grade(two));
         assertEquals(List.of("own.z", "own.b", "own.a"), queries.stream().map(query -> query.key().name()).toList());
         queries.forEach(query -> assertEquals(List.of("M", "L"), query.sizes()));
@@ -133,11 +136,11 @@ class OwnRowChecksTest {
 
     @Provide
     Arbitrary<List<String>> formulas() {
-        Arbitrary<String> pieces = Arbitraries.of("own.a", "own.b", "own.c", "own.d", "foot.stitches", "foot.nothing", "2", "0",
-                "+", "-", "*", "/", "(", ")", "SQRT(", "IF(", ";", ">", "%");
+        Arbitrary<String> pieces = Arbitraries.of("own.a", "own.b", "own.c", "own.d", "foot.stitches", "foot.nothing",
+                "2", "0", "+", "-", "*", "/", "(", ")", "SQRT(", "IF(", ";", ">", "%");
         Arbitrary<String> any = pieces.list().ofMaxSize(7).map(list -> String.join("", list));
-        Arbitrary<String> sum = Arbitraries.of("own.a", "own.b", "own.c", "foot.stitches", "yarn.metres", "2", "0").list()
-                .ofMinSize(1).ofMaxSize(3).map(list -> String.join("/", list));
+        Arbitrary<String> sum = Arbitraries.of("own.a", "own.b", "own.c", "foot.stitches", "yarn.metres", "2", "0")
+                .list().ofMinSize(1).ofMaxSize(3).map(list -> String.join("/", list));
         return Arbitraries.oneOf(sum, any).list().ofMinSize(1).ofMaxSize(4);
     }
 }

@@ -88,7 +88,8 @@ class OwnRowsTest {
 
     @Test
     void areCalledByTheirLabelAndElseByTheirKey() {
-        Graded graded = Patterns.grade(sock(new OwnRow(HALF, " Half the foot ", "foot.stitches/2"), row("plain", "=1")));
+        Graded graded = Patterns.grade(sock(new OwnRow(HALF, " Half the foot ", "foot.stitches/2"),
+                row("plain", "=1")));
         assertEquals("Half the foot", graded.parameter(HALF).label());
         assertEquals("=foot.stitches/2", graded.parameter(HALF).description());
         assertEquals("own.plain", graded.parameter(new Key("own.plain")).label());
@@ -98,9 +99,11 @@ class OwnRowsTest {
 
     @Test
     void giveTheirReasonAndAreNamedWhereTheyRead() {
-        Graded graded = Patterns.grade(sock(new OwnRow(HALF, "Half the foot", "foot.stitches/2"), row("more", "own.half+1")));
+        Graded graded = Patterns.grade(sock(new OwnRow(HALF, "Half the foot", "foot.stitches/2"),
+                row("more", "own.half+1")));
         Why why = Why.of(graded, HALF, Designs.M);
-        assertEquals(List.of("Half the foot in size M is 32 (own row).", "= Foot stitches ÷ 2", "= 64 ÷ 2"), why.lines());
+        assertEquals(List.of("Half the foot in size M is 32 (own row).", "= Foot stitches ÷ 2", "= 64 ÷ 2"),
+                why.lines());
         assertEquals(List.of(Catalogue.FOOT_STITCHES.key()), why.basis());
         assertEquals(List.of(new Key("own.more")), why.dependents());
         assertTrue(Why.of(graded, Catalogue.FOOT_STITCHES.key(), Designs.M).dependents().contains(HALF));

@@ -31,7 +31,7 @@ import turnheel.engine.term.Key;
 import turnheel.engine.yarn.Patterns;
 import turnheel.exchange.Designs;
 
-/** A designer's own rows are live formulas in the workbook, and two spreadsheet programs compute what the engine does. */
+/** Own rows are live formulas in the workbook, and two spreadsheet programs compute what the engine does. */
 class OwnRowsInWorkbookTest {
 
     private static final String NASTY_LABEL = "=1+1";
@@ -124,7 +124,8 @@ class OwnRowsInWorkbookTest {
         try (XSSFWorkbook book = Books.read(workbook)) {
             FormulaEvaluator evaluator = book.getCreationHelper().createFormulaEvaluator();
             Books.eachNumber(graded, (number, size) -> assertEquals(number.value(),
-                    evaluator.evaluate(Books.cell(book, number.key(), size)).getNumberValue(), 1e-9, number.key()::name));
+                    evaluator.evaluate(Books.cell(book, number.key(), size)).getNumberValue(), 1e-9,
+                    number.key()::name));
         }
     }
 
