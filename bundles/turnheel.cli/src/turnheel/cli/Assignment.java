@@ -18,8 +18,8 @@ import turnheel.model.pattern.SizeElement;
 
 /**
  * One change of a document: {@code foot.stitches[M]=64}, {@code body.footLength=240mm} in all sizes,
- * {@code title=Harbour}, {@code own.half=foot.stitches/2}, or nothing after the equals sign, which gives the number back
- * to its rule or default.
+ * {@code title=Harbour}, {@code own.half=foot.stitches/2}, or nothing after the equals sign, which gives the number
+ * back to its rule or default.
  */
 record Assignment(String text, CellName name, String value) {
 

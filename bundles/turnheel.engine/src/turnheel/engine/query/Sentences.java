@@ -20,8 +20,8 @@ public final class Sentences {
         String pattern = WORDS.getString(query.check().id());
         if (OwnRow.isOwn(query.key())) {
             // a query does not hold the label of the row, and the key is the designer's own word as well
-            return MessageFormat.format(pattern, query.key().name(), query.key().name(), query.expected(), query.found(),
-                    "");
+            String row = query.key().name();
+            return MessageFormat.format(pattern, row, row, query.expected(), query.found(), "");
         }
         Parameter parameter = Catalogue.parameter(query.key());
         return MessageFormat.format(pattern, parameter.label(), query.key().name(), query.expected(), query.found(),

@@ -100,7 +100,8 @@ class OwnRowChecksTest {
     @Test
     void askInTheOrderOfTheRowsAndOnceForAllSizes() {
         Design two = Designs.toeUp64().withSize("L", "body.footLength = 260 mm; body.footCircumference = 238 mm")
-                .design().withOwnRows(sock(List.of("z=1/(foot.stitches-foot.stitches)", "b=own.none", "a=(")).ownRows());
+                .design()
+                .withOwnRows(sock(List.of("z=1/(foot.stitches-foot.stitches)", "b=own.none", "a=(")).ownRows());
         List<Query> queries = Checks.of(Patterns.grade(two));
         assertEquals(List.of("own.z", "own.b", "own.a"), queries.stream().map(query -> query.key().name()).toList());
         queries.forEach(query -> assertEquals(List.of("M", "L"), query.sizes()));
