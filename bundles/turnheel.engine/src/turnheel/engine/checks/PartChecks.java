@@ -115,7 +115,7 @@ final class PartChecks {
                 taper(TOE_TIP, TOE_ALTERNATE_FROM, FOOT_STITCHES);
                 secondLine();
             }
-            case StarToe toe -> sections();
+            case StarToe toe -> sections(toe);
             case ShortRowToe toe -> {
                 centre(TOE_CENTRE, TOE_STITCHES);
                 cupOfHalf();
@@ -158,7 +158,11 @@ final class PartChecks {
         }
     }
 
-    private void sections() {
+    private void sections(StarToe toe) {
+        int step = toe.sectionStep(design.direction());
+        if (has(TOE_POINTS) && value(TOE_POINTS) % step != 0) {
+            findings.add(Check.OVERRIDE_BREAKS, TOE_POINTS, Multiples.of(step), value(TOE_POINTS));
+        }
         if (has(TOE_POINTS) && value(TOE_SECTIONS_FROM) < FEWEST_SECTION_STITCHES * value(TOE_POINTS)) {
             findings.add(Check.TOE_ORDER, TOE_POINTS,
                     Findings.range(2, Math.floor(value(FOOT_STITCHES) / FEWEST_SECTION_STITCHES)), value(TOE_POINTS));
