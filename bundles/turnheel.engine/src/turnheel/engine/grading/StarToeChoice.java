@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
+import turnheel.engine.design.Direction;
+import turnheel.engine.design.StarToe;
 import turnheel.engine.term.Key;
 import turnheel.engine.term.Terms;
 
@@ -30,12 +32,8 @@ final class StarToeChoice {
     private StarToeChoice() {
     }
 
-    /**
-     * Sets both numbers of a size whose foot has its count; what the designer set stays.
-     *
-     * @param step what the number of sections is a multiple of
-     */
-    static void choose(SizeSheet sheet, int step) {
+    /** Sets both numbers of a size whose foot has its count; what the designer set stays. */
+    static void choose(SizeSheet sheet, StarToe toe, Direction direction) {
         OptionalDouble length = sheet.value(WANTED_LENGTH);
         OptionalDouble foot = sheet.value(FOOT_STITCHES);
         if (length.isEmpty() || foot.isEmpty()) {
@@ -44,7 +42,7 @@ final class StarToeChoice {
         double ideal = StarToeRules.USUAL_SHARE * length.getAsDouble() * sheet.value(GAUGE_ROUNDS).orElseThrow() / 100;
         int around = (int) Math.rint(foot.getAsDouble());
         int[] sections = sheet.override(TOE_POINTS).stream().mapToInt(own -> (int) own).toArray();
-        Pair best = best(around, ideal, sections.length > 0 ? sections : sections(around, step),
+        Pair best = best(around, ideal, sections.length > 0 ? sections : sections(around, toe, direction),
                 sheet.override(TOE_PLAIN_MOST));
         Reason.Fitted reason = new Reason.Fitted(ideal, best.rounds(), BASIS);
         sheet.choose(TOE_POINTS, best.sections(), reason);
@@ -62,11 +60,17 @@ final class StarToeChoice {
                 .orElseThrow();
     }
 
-    private static int[] sections(int foot, int step) {
+    private static int[] sections(int foot, StarToe toe, Direction direction) {
         int[] all = IntStream.rangeClosed(StarToeRules.FEWEST_SECTIONS, StarToeRules.MOST_SECTIONS)
-                .filter(lines -> lines % step == 0).toArray();
-        int[] dividing = IntStream.of(all).filter(lines -> foot % lines == 0).toArray();
-        return dividing.length > 0 ? dividing : all;
+                .filter(lines -> lines % toe.sectionStep(direction) == 0).toArray();
+        // on a foot too small for any, the checks ask
+        int[] roomy = firstUnlessEmpty(IntStream.of(all)
+                .filter(lines -> foot / lines >= toe.fewestInSection(direction)).toArray(), all);
+        return firstUnlessEmpty(IntStream.of(roomy).filter(lines -> foot % lines == 0).toArray(), roomy);
+    }
+
+    private static int[] firstUnlessEmpty(int[] first, int[] second) {
+        return first.length > 0 ? first : second;
     }
 
     private static double rounds(int section, int plainMost) {
