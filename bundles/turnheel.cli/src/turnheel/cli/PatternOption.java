@@ -56,8 +56,8 @@ import turnheel.model.pattern.StitchPatternElement;
  * decided for them, so that {@code new} can apply them in this order.
  */
 enum PatternOption {
-    TITLE, DIRECTION, GAUGE, TOE, HEEL, LEG, CUFF, INCREASE, CAST_ON, LEAN, TURN, HEEL_TURN, FLAP, FLAP_FABRIC, FLAP_EDGE,
-    PICK_UP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS, STITCH_PATTERN, YARN, SWATCH;
+    TITLE, DIRECTION, GAUGE, TOE, HEEL, LEG, CUFF, INCREASE, CAST_ON, LEAN, TURN, HEEL_TURN, FLAP, FLAP_FABRIC,
+    FLAP_EDGE, PICK_UP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS, STITCH_PATTERN, YARN, SWATCH;
 
     String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
@@ -84,8 +84,8 @@ enum PatternOption {
             case STITCH_PATTERN -> StitchPatternText.of(document.getStitchPatterns());
             case YARN -> MaterialsText.yarn(Door.materials(document));
             case SWATCH -> MaterialsText.swatch(Door.materials(document));
-            case INCREASE, CAST_ON, LEAN, TURN, HEEL_TURN, FLAP, FLAP_FABRIC, FLAP_EDGE, PICK_UP, CAP, LENGTH, LEG_COUNT,
-                    CUFF_ADJUSTS -> places(document)
+            case INCREASE, CAST_ON, LEAN, TURN, HEEL_TURN, FLAP, FLAP_FABRIC, FLAP_EDGE, PICK_UP, CAP, LENGTH,
+                    LEG_COUNT, CUFF_ADJUSTS -> places(document)
                     .map(place -> AttributeText.of(place.attribute(), place.value()))
                     .distinct().collect(Collectors.joining(" "));
         };
@@ -108,8 +108,8 @@ enum PatternOption {
             case STITCH_PATTERN -> writeStitchPatterns(document, given, value);
             case YARN -> write(document, MaterialsText.withYarn(Door.materials(document), given, value));
             case SWATCH -> write(document, MaterialsText.withSwatch(Door.materials(document), given, value));
-            case INCREASE, CAST_ON, LEAN, TURN, HEEL_TURN, FLAP, FLAP_FABRIC, FLAP_EDGE, PICK_UP, CAP, LENGTH, LEG_COUNT,
-                    CUFF_ADJUSTS -> writeChoice(document, given, value);
+            case INCREASE, CAST_ON, LEAN, TURN, HEEL_TURN, FLAP, FLAP_FABRIC, FLAP_EDGE, PICK_UP, CAP, LENGTH,
+                    LEG_COUNT, CUFF_ADJUSTS -> writeChoice(document, given, value);
         }
     }
 

@@ -1,6 +1,6 @@
 package turnheel.engine.design;
 
-/** The sides of a heel flap worked cuff-down, along which the gusset is picked up: one loop for two rows with either. */
+/** The sides of a heel flap worked cuff-down, along which the gusset is picked up: either has a loop for two rows. */
 public enum FlapEdge {
     /** The first stitch of every row is slipped, which makes a chain. */
     SLIPPED,

@@ -22,7 +22,7 @@ public sealed interface PickUp {
             }
         }
         throw new IllegalArgumentException(
-                "\"%s\" is no way to pick up along a flap; write half-the-rows or 0.75 stitches/row".formatted(trimmed));
+                "\"%s\" is no pick-up along a flap; write half-the-rows or 0.75 stitches/row".formatted(trimmed));
     }
 
     /** One for every loop of the edge chain, which has one for two rows, and the corner stitches. */

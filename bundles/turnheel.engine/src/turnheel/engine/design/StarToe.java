@@ -19,7 +19,7 @@ public record StarToe(Increase increase, CastOn castOn, Lean lean) implements To
         return direction == Direction.TOE_UP && castOn == CastOn.HALF_WORKED ? 2 : 1;
     }
 
-    /** Stitches that a section must grow to: yarn-overs are closed in a plain round, which sections of two do not have. */
+    /** Stitches that a section must grow to: a plain round closes yarn-overs, which sections of two do not have. */
     public int fewestInSection(Direction direction) {
         return direction == Direction.TOE_UP && increase == Increase.YARN_OVER ? 3 : 2;
     }

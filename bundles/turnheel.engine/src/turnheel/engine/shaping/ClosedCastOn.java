@@ -7,8 +7,8 @@ import turnheel.engine.design.CastOn;
 import turnheel.engine.stitch.Stitch;
 
 /**
- * How a toe-up sock begins: a cast-on that is closed below, and the round on which its stitches are first worked, or the
- * half of it that the cast-on left to be worked.
+ * How a toe-up sock begins: a cast-on that is closed below, and the round on which its stitches are first worked, or
+ * the half of it that the cast-on left to be worked.
  */
 final class ClosedCastOn {
 

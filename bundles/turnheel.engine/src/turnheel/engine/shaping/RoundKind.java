@@ -5,7 +5,7 @@ import java.util.Locale;
 /** What a round is for. */
 public enum RoundKind {
     CAST_ON,
-    /** First works the stitches of a cast-on: all of them, or the half at the end of the round that it left unworked. */
+    /** First works the stitches of a cast-on: all of them, or the half that it left unworked, which ends the round. */
     SET_UP, PLAIN, INCREASE, DECREASE,
     /** A flat short row. */
     ROW, TURN, PICK_UP, RIB, BIND_OFF,

@@ -47,7 +47,7 @@ record Sections(Increase increase, Lean lean, int count) {
                     : steps(work(KNIT, section), work(YARN_OVER));
             case MAKE_ONE -> steps(work(KNIT, section), work(MAKE_ONE_RIGHT));
             case LIFTED -> steps(work(KNIT, section), work(LIFTED_RIGHT));
-            // the new stitch lies after the one it is made in, so a stitch is left to mirror the first; one alone has no side
+            // the new stitch lies after the one it is made in, so one more is left to mirror it; one alone has no side
             case FRONT_AND_BACK -> section == 1 ? steps(work(FRONT_AND_BACK))
                     : steps(work(KNIT, section - 2), work(FRONT_AND_BACK), work(KNIT));
         };

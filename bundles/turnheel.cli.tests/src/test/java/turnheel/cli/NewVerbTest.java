@@ -109,10 +109,11 @@ class NewVerbTest {
     void takesTheChoicesOfFlapAndSpiral() throws DocumentException {
         Path file = folder.resolve("choices.turnheel");
         Run.of("new", file, "--cast-on", "half-worked", "--lean", "left", "--heel", "flap-gusset", "--flap-fabric",
-                "slipped-in-turn", "--flap-edge", "garter", "--pick-up", "0.75 stitches/row", "--size", Patterns.M).clean();
+                "slipped-in-turn", "--flap-edge", "garter", "--pick-up", "0.75 stitches/row", "--size", Patterns.M)
+                .clean();
         assertEquals(new RoundToe(4, Increase.YARN_OVER, CastOn.HALF_WORKED, Lean.LEFT), design(file).toe());
-        assertEquals(new FlapHeel(HeelTurn.ROUND, new FlapLength.FromBody(), FlapFabric.SLIPPED_IN_TURN, FlapEdge.GARTER,
-                new PickUp.StitchesPerRow(0.75)), design(file).heel());
+        assertEquals(new FlapHeel(HeelTurn.ROUND, new FlapLength.FromBody(), FlapFabric.SLIPPED_IN_TURN,
+                FlapEdge.GARTER, new PickUp.StitchesPerRow(0.75)), design(file).heel());
         Run.of("set", file, "heel=afterthought", "cap=round", "lean=right").clean();
         assertEquals(new AfterthoughtHeel(AfterthoughtHeel.Cap.ROUND), design(file).heel());
         assertEquals(new RoundToe(4, Increase.YARN_OVER, CastOn.HALF_WORKED, Lean.RIGHT), design(file).toe());

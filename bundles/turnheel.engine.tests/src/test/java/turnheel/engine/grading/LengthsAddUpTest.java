@@ -67,7 +67,7 @@ class LengthsAddUpTest {
         }
     }
 
-    /** Rounds that lie along the foot: a cup folds; toe-up a closed cast-on may first be worked in a round of its own. */
+    /** Rounds that lie along the foot: a cup folds; toe-up a cast-on may first be worked in a round of its own. */
     private static double toeAlongFoot(Draft draft, GradedSize size) {
         return switch (draft.toe()) {
             case RoundToe toe -> Numbers.of(size, "toe.rounds") + setUp(draft, toe.castOn());

@@ -142,8 +142,8 @@ final class KnittedSock {
     /** All stitches of the cast-on, or the half that it left to be worked. */
     private void setUp(Round round) {
         int castOn = needle.loops().size();
-        CastOn toe = castOn();
-        assertEquals(List.of(new Step.Work(Stitch.KNIT, toe == CastOn.HALF_WORKED ? castOn / 2 : castOn)), round.steps());
+        int left = castOn() == CastOn.HALF_WORKED ? castOn / 2 : castOn;
+        assertEquals(List.of(new Step.Work(Stitch.KNIT, left)), round.steps());
         needle.restOfRound(round.steps());
         assertEquals(castOn, needle.loops().size(), () -> "loops after " + round);
         assertEquals(castOn, round.stitches());

@@ -80,7 +80,8 @@ class ShapingLinesTest {
     }
 
     private static boolean knittedFrontAndBackOfOne(Draft draft, List<Origin> needle, Graded graded) {
-        Increase increase = draft.toe() instanceof RoundToe round ? round.increase() : ((StarToe) draft.toe()).increase();
+        Increase increase = draft.toe() instanceof RoundToe round ? round.increase()
+                : ((StarToe) draft.toe()).increase();
         return draft.direction() == Direction.TOE_UP && increase == Increase.FRONT_AND_BACK
                 && needle.size() == 2 * graded.sizes().getFirst().value(Catalogue.TOE_POINTS);
     }
@@ -147,8 +148,8 @@ class ShapingLinesTest {
     }
 
     /**
-     * The counts of a toe from the cuff down are those of the toe-up one backwards; a star of even sections for its cast-on's
-     * sake is another toe cuff-down.
+     * The counts of a toe from the cuff down are those of the toe-up one backwards; a star of even sections for its
+     * cast-on's sake is another toe cuff-down.
      */
     @Repeatable
     void cuffDownIsToeUpBackwards(@ForAll("toes") Draft draft) {
@@ -194,8 +195,8 @@ class ShapingLinesTest {
         Arbitrary<Toe> toes = Arbitraries.of(Designs.EVERY_TOE.stream()
                 .filter(toe -> List.of(kinds).contains(toe.getClass())).toList());
         Arbitrary<Toe> onAnyLines = Combinators.combine(toes, Arbitraries.integers().between(2, 12))
-                .as((toe, lines) -> toe instanceof RoundToe round ? new RoundToe(lines, round.increase(), round.castOn(), round.lean())
-                        : toe);
+                .as((toe, lines) -> toe instanceof RoundToe round
+                        ? new RoundToe(lines, round.increase(), round.castOn(), round.lean()) : toe);
         return Combinators.combine(RandomDesigns.usual(), onAnyLines).as(Draft::with);
     }
 

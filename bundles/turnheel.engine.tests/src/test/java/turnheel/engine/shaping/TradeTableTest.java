@@ -87,9 +87,9 @@ class TradeTableTest {
     @CsvFileSource(resources = TABLE, numLinesToSkip = 3)
     void picksUpThreeQuartersOfTheRows(String shoe, int castOn, double leg, int flap, int flapRows, double flapCm,
             int pickUp) {
-        Draft draft = Designs.cuffDown64().with(new FlapHeel(HeelTurn.ROUND, new FlapLength.FromBody(), FlapFabric.PLAIN,
-                FlapEdge.SLIPPED, new PickUp.StitchesPerRow(0.75)))
-                .with("foot.stitches = %d; heel.flapRows = %d".formatted(castOn, flapRows));
+        FlapHeel heel = new FlapHeel(HeelTurn.ROUND, new FlapLength.FromBody(), FlapFabric.PLAIN, FlapEdge.SLIPPED,
+                new PickUp.StitchesPerRow(0.75));
+        Draft draft = Designs.cuffDown64().with(heel).with("foot.stitches = %d; heel.flapRows = %d".formatted(castOn, flapRows));
         assertEquals(pickUp, Numbers.of(draft, "heel.pickUp"), 1);
     }
 
