@@ -174,7 +174,10 @@ final class NewVerb extends Verb {
     @Option(names = "--size", order = 210, paramLabel = "SIZE")
     private List<String> sizes = List.of();
 
-    @Option(names = "--force", order = 220)
+    @Option(names = "--own-row", order = 220, paramLabel = "ROW")
+    private List<String> ownRows = List.of();
+
+    @Option(names = "--force", order = 230)
     private boolean force;
 
     NewVerb(Output output) {
@@ -193,6 +196,9 @@ final class NewVerb extends Verb {
             Quantity height = cuffHeight();
             document.getSizes().forEach(size -> Documents.setOverride(size, Catalogue.CUFF_HEIGHT.key(), height));
         }
+        for (String row : ownRows) {
+            addOwnRow(document, row);
+        }
         Design design = PatternArgument.design(document);
         try {
             PatternFiles.save(document, file);
@@ -206,6 +212,17 @@ final class NewVerb extends Verb {
             output().line(Words.NEW_WRITTEN.with(pattern.name(), labels.size(), String.join(", ", labels)));
         }
         return Verdict.noted(Checks.of(Patterns.grade(design)), output(), pattern.name());
+    }
+
+    private static void addOwnRow(Pattern document, String text) throws Refusal {
+        OwnRowText row = OwnRowText.parse(text);
+        if (row.formula().isEmpty()) {
+            throw new Refusal(Words.NOT_AN_OWN_ROW.with(text));
+        }
+        if (document.getOwnRows().stream().anyMatch(other -> other.getKey().name().equals(row.key()))) {
+            throw new Refusal(Words.OWN_ROW_TWICE.with(row.key(), row.key()));
+        }
+        row.applyTo(document);
     }
 
     private void requireFree(Path file) throws Refusal {

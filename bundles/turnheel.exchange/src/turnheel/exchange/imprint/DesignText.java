@@ -38,6 +38,8 @@ final class DesignText {
         // In quotes, since a yarn's name is a person's text.
         made.line("materials " + quoted(design.materials().toString()));
         design.sizes().forEach(made::size);
+        design.ownRows().forEach(row -> made.line("own row " + row.key() + " " + quoted(row.label()) + " "
+                + quoted(row.formula())));
         return made.text.toString();
     }
 

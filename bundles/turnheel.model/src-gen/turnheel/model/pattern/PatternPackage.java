@@ -193,13 +193,22 @@ public interface PatternPackage extends EPackage {
 	int PATTERN__SIZES = 13;
 
 	/**
+	 * The feature id for the '<em><b>Own Rows</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PATTERN__OWN_ROWS = 14;
+
+	/**
 	 * The number of structural features of the '<em>Pattern</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PATTERN_FEATURE_COUNT = 14;
+	int PATTERN_FEATURE_COUNT = 15;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.ToeElementImpl <em>Toe Element</em>}' class.
@@ -1052,6 +1061,52 @@ public interface PatternPackage extends EPackage {
 	int SIZE_ELEMENT_FEATURE_COUNT = 4;
 
 	/**
+	 * The meta object id for the '{@link turnheel.model.pattern.impl.OwnRowElementImpl <em>Own Row Element</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.model.pattern.impl.OwnRowElementImpl
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getOwnRowElement()
+	 * @generated
+	 */
+	int OWN_ROW_ELEMENT = 23;
+
+	/**
+	 * The feature id for the '<em><b>Key</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OWN_ROW_ELEMENT__KEY = 0;
+
+	/**
+	 * The feature id for the '<em><b>Label</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OWN_ROW_ELEMENT__LABEL = 1;
+
+	/**
+	 * The feature id for the '<em><b>Formula</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OWN_ROW_ELEMENT__FORMULA = 2;
+
+	/**
+	 * The number of structural features of the '<em>Own Row Element</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OWN_ROW_ELEMENT_FEATURE_COUNT = 3;
+
+	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.EntryElementImpl <em>Entry Element</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1059,7 +1114,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getEntryElement()
 	 * @generated
 	 */
-	int ENTRY_ELEMENT = 23;
+	int ENTRY_ELEMENT = 24;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1096,7 +1151,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getInputElement()
 	 * @generated
 	 */
-	int INPUT_ELEMENT = 24;
+	int INPUT_ELEMENT = 25;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1133,7 +1188,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getOverrideElement()
 	 * @generated
 	 */
-	int OVERRIDE_ELEMENT = 25;
+	int OVERRIDE_ELEMENT = 26;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1170,7 +1225,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getDirection()
 	 * @generated
 	 */
-	int DIRECTION = 26;
+	int DIRECTION = 27;
 
 	/**
 	 * The meta object id for the '<em>Increase</em>' data type.
@@ -1180,7 +1235,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getIncrease()
 	 * @generated
 	 */
-	int INCREASE = 27;
+	int INCREASE = 28;
 
 	/**
 	 * The meta object id for the '<em>Cast On</em>' data type.
@@ -1190,7 +1245,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getCastOn()
 	 * @generated
 	 */
-	int CAST_ON = 28;
+	int CAST_ON = 29;
 
 	/**
 	 * The meta object id for the '<em>Lean</em>' data type.
@@ -1200,7 +1255,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLean()
 	 * @generated
 	 */
-	int LEAN = 29;
+	int LEAN = 30;
 
 	/**
 	 * The meta object id for the '<em>Turn Method</em>' data type.
@@ -1210,7 +1265,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getTurnMethod()
 	 * @generated
 	 */
-	int TURN_METHOD = 30;
+	int TURN_METHOD = 31;
 
 	/**
 	 * The meta object id for the '<em>Sock Length</em>' data type.
@@ -1220,7 +1275,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSockLength()
 	 * @generated
 	 */
-	int SOCK_LENGTH = 31;
+	int SOCK_LENGTH = 32;
 
 	/**
 	 * The meta object id for the '<em>Heel Turn</em>' data type.
@@ -1230,7 +1285,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getHeelTurn()
 	 * @generated
 	 */
-	int HEEL_TURN = 32;
+	int HEEL_TURN = 33;
 
 	/**
 	 * The meta object id for the '<em>Cap</em>' data type.
@@ -1240,7 +1295,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getCap()
 	 * @generated
 	 */
-	int CAP = 33;
+	int CAP = 34;
 
 	/**
 	 * The meta object id for the '<em>Leg Count</em>' data type.
@@ -1250,7 +1305,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLegCount()
 	 * @generated
 	 */
-	int LEG_COUNT = 34;
+	int LEG_COUNT = 35;
 
 	/**
 	 * The meta object id for the '<em>Zone</em>' data type.
@@ -1260,7 +1315,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getZone()
 	 * @generated
 	 */
-	int ZONE = 35;
+	int ZONE = 36;
 
 	/**
 	 * The meta object id for the '<em>Fit</em>' data type.
@@ -1270,7 +1325,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFit()
 	 * @generated
 	 */
-	int FIT = 36;
+	int FIT = 37;
 
 	/**
 	 * The meta object id for the '<em>Flap Length</em>' data type.
@@ -1280,7 +1335,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapLength()
 	 * @generated
 	 */
-	int FLAP_LENGTH = 37;
+	int FLAP_LENGTH = 38;
 
 	/**
 	 * The meta object id for the '<em>Flap Fabric</em>' data type.
@@ -1290,7 +1345,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapFabric()
 	 * @generated
 	 */
-	int FLAP_FABRIC = 38;
+	int FLAP_FABRIC = 39;
 
 	/**
 	 * The meta object id for the '<em>Flap Edge</em>' data type.
@@ -1300,7 +1355,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapEdge()
 	 * @generated
 	 */
-	int FLAP_EDGE = 39;
+	int FLAP_EDGE = 40;
 
 	/**
 	 * The meta object id for the '<em>Pick Up</em>' data type.
@@ -1310,7 +1365,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getPickUp()
 	 * @generated
 	 */
-	int PICK_UP = 40;
+	int PICK_UP = 41;
 
 	/**
 	 * The meta object id for the '<em>Gauge</em>' data type.
@@ -1320,7 +1375,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getGauge()
 	 * @generated
 	 */
-	int GAUGE = 41;
+	int GAUGE = 42;
 
 	/**
 	 * The meta object id for the '<em>Quantity</em>' data type.
@@ -1330,7 +1385,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getQuantity()
 	 * @generated
 	 */
-	int QUANTITY = 42;
+	int QUANTITY = 43;
 
 	/**
 	 * The meta object id for the '<em>Key</em>' data type.
@@ -1340,7 +1395,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getKey()
 	 * @generated
 	 */
-	int KEY = 43;
+	int KEY = 44;
 
 
 	/**
@@ -1506,6 +1561,17 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getPattern_Sizes();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link turnheel.model.pattern.Pattern#getOwnRows <em>Own Rows</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Own Rows</em>'.
+	 * @see turnheel.model.pattern.Pattern#getOwnRows()
+	 * @see #getPattern()
+	 * @generated
+	 */
+	EReference getPattern_OwnRows();
 
 	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.ToeElement <em>Toe Element</em>}'.
@@ -2256,6 +2322,49 @@ public interface PatternPackage extends EPackage {
 	EReference getSizeElement_Overrides();
 
 	/**
+	 * Returns the meta object for class '{@link turnheel.model.pattern.OwnRowElement <em>Own Row Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Own Row Element</em>'.
+	 * @see turnheel.model.pattern.OwnRowElement
+	 * @generated
+	 */
+	EClass getOwnRowElement();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.OwnRowElement#getKey <em>Key</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Key</em>'.
+	 * @see turnheel.model.pattern.OwnRowElement#getKey()
+	 * @see #getOwnRowElement()
+	 * @generated
+	 */
+	EAttribute getOwnRowElement_Key();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.OwnRowElement#getLabel <em>Label</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Label</em>'.
+	 * @see turnheel.model.pattern.OwnRowElement#getLabel()
+	 * @see #getOwnRowElement()
+	 * @generated
+	 */
+	EAttribute getOwnRowElement_Label();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.OwnRowElement#getFormula <em>Formula</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Formula</em>'.
+	 * @see turnheel.model.pattern.OwnRowElement#getFormula()
+	 * @see #getOwnRowElement()
+	 * @generated
+	 */
+	EAttribute getOwnRowElement_Formula();
+
+	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.EntryElement <em>Entry Element</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2630,6 +2739,14 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EReference PATTERN__SIZES = eINSTANCE.getPattern_Sizes();
+
+		/**
+		 * The meta object literal for the '<em><b>Own Rows</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PATTERN__OWN_ROWS = eINSTANCE.getPattern_OwnRows();
 
 		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.ToeElementImpl <em>Toe Element</em>}' class.
@@ -3234,6 +3351,40 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EReference SIZE_ELEMENT__OVERRIDES = eINSTANCE.getSizeElement_Overrides();
+
+		/**
+		 * The meta object literal for the '{@link turnheel.model.pattern.impl.OwnRowElementImpl <em>Own Row Element</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.model.pattern.impl.OwnRowElementImpl
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getOwnRowElement()
+		 * @generated
+		 */
+		EClass OWN_ROW_ELEMENT = eINSTANCE.getOwnRowElement();
+
+		/**
+		 * The meta object literal for the '<em><b>Key</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OWN_ROW_ELEMENT__KEY = eINSTANCE.getOwnRowElement_Key();
+
+		/**
+		 * The meta object literal for the '<em><b>Label</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OWN_ROW_ELEMENT__LABEL = eINSTANCE.getOwnRowElement_Label();
+
+		/**
+		 * The meta object literal for the '<em><b>Formula</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OWN_ROW_ELEMENT__FORMULA = eINSTANCE.getOwnRowElement_Formula();
 
 		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.EntryElementImpl <em>Entry Element</em>}' class.

@@ -201,13 +201,15 @@ public final class Designs {
     /** The same design with other sizes. */
     public static Design with(Design design, String title, List<Size> sizes) {
         return new Design(title, design.direction(), design.stitchGauge(), design.roundGauge(), design.toe(),
-                design.heel(), design.leg(), design.cuff(), design.stitchPatterns(), design.materials(), sizes);
+                design.heel(), design.leg(), design.cuff(), design.stitchPatterns(), design.materials(), sizes,
+                design.ownRows());
     }
 
     /** The same design with another toe and cuff. */
     public static Design with(Design design, Toe toe, Leg leg, Cuff cuff) {
         return new Design(design.title(), design.direction(), design.stitchGauge(), design.roundGauge(), toe,
-                design.heel(), leg, cuff, design.stitchPatterns(), design.materials(), design.sizes());
+                design.heel(), leg, cuff, design.stitchPatterns(), design.materials(), design.sizes(),
+                design.ownRows());
     }
 
     /** The same size with more inputs and overrides. */

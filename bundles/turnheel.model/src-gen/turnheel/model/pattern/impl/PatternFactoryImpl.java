@@ -96,6 +96,7 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 			case PatternPackage.YARN_ELEMENT: return createYarnElement();
 			case PatternPackage.SWATCH_ELEMENT: return createSwatchElement();
 			case PatternPackage.SIZE_ELEMENT: return createSizeElement();
+			case PatternPackage.OWN_ROW_ELEMENT: return createOwnRowElement();
 			case PatternPackage.INPUT_ELEMENT: return createInputElement();
 			case PatternPackage.OVERRIDE_ELEMENT: return createOverrideElement();
 			default:
@@ -408,6 +409,17 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 	public SizeElement createSizeElement() {
 		SizeElementImpl sizeElement = new SizeElementImpl();
 		return sizeElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public OwnRowElement createOwnRowElement() {
+		OwnRowElementImpl ownRowElement = new OwnRowElementImpl();
+		return ownRowElement;
 	}
 
 	/**

@@ -42,6 +42,7 @@ import turnheel.model.pattern.InputElement;
 import turnheel.model.pattern.LegElement;
 import turnheel.model.pattern.MaterialsElement;
 import turnheel.model.pattern.OverrideElement;
+import turnheel.model.pattern.OwnRowElement;
 import turnheel.model.pattern.Pattern;
 import turnheel.model.pattern.PatternFactory;
 import turnheel.model.pattern.PatternPackage;
@@ -226,6 +227,13 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	private EClass sizeElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass ownRowElementEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -582,6 +590,16 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	@Override
 	public EReference getPattern_Sizes() {
 		return (EReference)patternEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getPattern_OwnRows() {
+		return (EReference)patternEClass.getEStructuralFeatures().get(14);
 	}
 
 	/**
@@ -1290,6 +1308,46 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
+	public EClass getOwnRowElement() {
+		return ownRowElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOwnRowElement_Key() {
+		return (EAttribute)ownRowElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOwnRowElement_Label() {
+		return (EAttribute)ownRowElementEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOwnRowElement_Formula() {
+		return (EAttribute)ownRowElementEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getEntryElement() {
 		return entryElementEClass;
 	}
@@ -1558,6 +1616,7 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		createEReference(patternEClass, PATTERN__STITCH_PATTERNS);
 		createEReference(patternEClass, PATTERN__MATERIALS);
 		createEReference(patternEClass, PATTERN__SIZES);
+		createEReference(patternEClass, PATTERN__OWN_ROWS);
 
 		toeElementEClass = createEClass(TOE_ELEMENT);
 
@@ -1651,6 +1710,11 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		createEReference(sizeElementEClass, SIZE_ELEMENT__INPUTS);
 		createEReference(sizeElementEClass, SIZE_ELEMENT__OVERRIDES);
 
+		ownRowElementEClass = createEClass(OWN_ROW_ELEMENT);
+		createEAttribute(ownRowElementEClass, OWN_ROW_ELEMENT__KEY);
+		createEAttribute(ownRowElementEClass, OWN_ROW_ELEMENT__LABEL);
+		createEAttribute(ownRowElementEClass, OWN_ROW_ELEMENT__FORMULA);
+
 		entryElementEClass = createEClass(ENTRY_ELEMENT);
 		createEAttribute(entryElementEClass, ENTRY_ELEMENT__KEY);
 		createEAttribute(entryElementEClass, ENTRY_ELEMENT__VALUE);
@@ -1740,6 +1804,7 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		initEReference(getPattern_StitchPatterns(), this.getStitchPatternElement(), null, "stitchPatterns", null, 0, -1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPattern_Materials(), this.getMaterialsElement(), null, "materials", null, 0, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPattern_Sizes(), this.getSizeElement(), null, "sizes", null, 1, -1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPattern_OwnRows(), this.getOwnRowElement(), null, "ownRows", null, 0, -1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(toeElementEClass, ToeElement.class, "ToeElement", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 
@@ -1833,6 +1898,11 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		initEReference(getSizeElement_Inputs(), this.getInputElement(), null, "inputs", null, 0, -1, SizeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getSizeElement_Overrides(), this.getOverrideElement(), null, "overrides", null, 0, -1, SizeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
+		initEClass(ownRowElementEClass, OwnRowElement.class, "OwnRowElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getOwnRowElement_Key(), this.getKey(), "key", null, 1, 1, OwnRowElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOwnRowElement_Label(), ecorePackage.getEString(), "label", null, 0, 1, OwnRowElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOwnRowElement_Formula(), ecorePackage.getEString(), "formula", null, 1, 1, OwnRowElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
 		initEClass(entryElementEClass, EntryElement.class, "EntryElement", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getEntryElement_Key(), this.getKey(), "key", null, 1, 1, EntryElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getEntryElement_Value(), this.getQuantity(), "value", null, 1, 1, EntryElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -1895,6 +1965,13 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		   source,
 		   new String[] {
 			   "name", "size",
+			   "kind", "element"
+		   });
+		addAnnotation
+		  (getPattern_OwnRows(),
+		   source,
+		   new String[] {
+			   "name", "ownRow",
 			   "kind", "element"
 		   });
 		addAnnotation
@@ -2018,6 +2095,12 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		   new String[] {
 			   "name", "override",
 			   "kind", "element"
+		   });
+		addAnnotation
+		  (ownRowElementEClass,
+		   source,
+		   new String[] {
+			   "name", "OwnRow"
 		   });
 		addAnnotation
 		  (inputElementEClass,

@@ -82,7 +82,7 @@ final class KnittedSock {
             case TOE -> toe(part.rounds());
             case HEEL -> heel(part.rounds());
             case FOOT, LEG, CUFF -> part.rounds().forEach(this::work);
-            case GAUGE, BODY, FIT, YARN -> throw new AssertionError(part.part() + " has rounds");
+            case GAUGE, BODY, FIT, YARN, OWN -> throw new AssertionError(part.part() + " has rounds");
         }
         assertEquals(ExpectedCounts.of(part.part(), design, size), part.rounds().stream().map(Round::stitches).toList(),
                 () -> "stitches after the rounds of the " + part.part());
@@ -102,7 +102,7 @@ final class KnittedSock {
                     : count(size, Catalogue.HEEL_ROWS);
             case LEG -> count(size, Catalogue.LEG_ROUNDS);
             case CUFF -> ExpectedCounts.numberedRoundsOfCuff(design, size);
-            case GAUGE, BODY, FIT, YARN -> throw new AssertionError(part + " is not knitted");
+            case GAUGE, BODY, FIT, YARN, OWN -> throw new AssertionError(part + " is not knitted");
         };
     }
 
@@ -204,7 +204,7 @@ final class KnittedSock {
             case HEEL -> atGusset();
             case LEG -> ExpectedCounts.belowLeg(design, size);
             case CUFF -> count(size, legTop());
-            case GAUGE, BODY, FIT, YARN -> throw new AssertionError(part + " is not knitted");
+            case GAUGE, BODY, FIT, YARN, OWN -> throw new AssertionError(part + " is not knitted");
         };
     }
 
@@ -215,7 +215,7 @@ final class KnittedSock {
             case HEEL -> design.heel() instanceof AfterthoughtHeel ? 0 : ExpectedCounts.belowLeg(design, size);
             case LEG -> count(size, legTop());
             case CUFF -> 0;
-            case GAUGE, BODY, FIT, YARN -> throw new AssertionError(part + " is not knitted");
+            case GAUGE, BODY, FIT, YARN, OWN -> throw new AssertionError(part + " is not knitted");
         };
     }
 

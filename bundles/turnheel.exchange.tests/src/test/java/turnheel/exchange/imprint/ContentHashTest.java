@@ -18,6 +18,7 @@ import turnheel.engine.design.Increase;
 import turnheel.engine.design.Lean;
 import turnheel.engine.design.LegCount;
 import turnheel.engine.design.Materials;
+import turnheel.engine.design.OwnRow;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RoundToe;
@@ -105,6 +106,10 @@ class ContentHashTest {
                 DESIGN.withMaterials(Materials.of(Yarn.of("Lamp Sock", 200, 50))),
                 DESIGN.withMaterials(Materials.of(Yarn.of("Lamp Sock", 210, 50))),
                 DESIGN.withMaterials(Materials.of(Yarn.of("Lamp Sock", 200, 50)).withBalls(2)),
+                DESIGN.withOwnRows(List.of(new OwnRow(new Key("own.half"), "", "foot.stitches/2"))),
+                DESIGN.withOwnRows(List.of(new OwnRow(new Key("own.half"), "Half", "foot.stitches/2"))),
+                DESIGN.withOwnRows(List.of(new OwnRow(new Key("own.half"), "", "foot.stitches/2 "))),
+                DESIGN.withOwnRows(List.of(new OwnRow(new Key("own.part"), "", "foot.stitches/2"))),
                 Designs.with(DESIGN, DESIGN.title(), DESIGN.sizes().subList(0, 4)),
                 Designs.with(DESIGN, DESIGN.title(), DESIGN.sizes().reversed()),
                 only(first),
@@ -134,6 +139,13 @@ class ContentHashTest {
     @Test
     void theNameOfAYarnCannotPassForAnotherLineEither() {
         String text = DesignText.of(DESIGN.withMaterials(Materials.of(Yarn.of("x\ndirection CUFF_DOWN", 200, 50))));
+        assertTrue(text.lines().noneMatch("direction CUFF_DOWN"::equals), text);
+    }
+
+    @Test
+    void theFormulaOfAnOwnRowCannotPassForAnotherLineEither() {
+        String text = DesignText.of(DESIGN.withOwnRows(
+                List.of(new OwnRow(new Key("own.half"), "x\"", "1\ndirection CUFF_DOWN"))));
         assertTrue(text.lines().noneMatch("direction CUFF_DOWN"::equals), text);
     }
 }
