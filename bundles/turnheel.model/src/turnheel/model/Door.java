@@ -122,11 +122,13 @@ public final class Door {
 
     private static Toe toe(ToeElement element) {
         return switch (element) {
-            case RoundToeElement round -> new RoundToe(round.getLines(), round.getIncrease());
-            case WedgeToeElement wedge -> new WedgeToe(wedge.getIncrease());
-            case StarToeElement star -> new StarToe(star.getIncrease());
+            case RoundToeElement round ->
+                new RoundToe(round.getLines(), round.getIncrease(), round.getCastOn(), round.getLean());
+            case WedgeToeElement wedge -> new WedgeToe(wedge.getIncrease(), wedge.getCastOn());
+            case StarToeElement star -> new StarToe(star.getIncrease(), star.getCastOn(), star.getLean());
             case ShortRowToeElement shortRow -> new ShortRowToe(shortRow.getTurn());
-            case AsymmetricToeElement asymmetric -> new AsymmetricToe(asymmetric.getIncrease());
+            case AsymmetricToeElement asymmetric ->
+                new AsymmetricToe(asymmetric.getIncrease(), asymmetric.getCastOn());
             default -> throw unknown(element);
         };
     }
@@ -134,8 +136,10 @@ public final class Door {
     private static Heel heel(HeelElement element) {
         return switch (element) {
             case ShortRowHeelElement shortRow -> new ShortRowHeel(shortRow.getTurn());
-            case FlapHeelElement flap -> new FlapHeel(flap.getTurn(), flap.getFlapLength());
-            case AfterthoughtHeelElement afterthought -> new AfterthoughtHeel(afterthought.getCap());
+            case FlapHeelElement flap -> new FlapHeel(flap.getTurn(), flap.getFlapLength(), flap.getFabric(),
+                    flap.getEdge(), flap.getPickUp());
+            case AfterthoughtHeelElement afterthought ->
+                new AfterthoughtHeel(afterthought.getCap(), afterthought.getLean());
             default -> throw unknown(element);
         };
     }

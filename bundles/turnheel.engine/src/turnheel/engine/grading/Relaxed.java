@@ -93,7 +93,7 @@ final class Relaxed {
 
     private static Toe onLines(Toe toe, int lines) {
         return switch (toe) {
-            case RoundToe round -> new RoundToe(lines, round.increase());
+            case RoundToe round -> new RoundToe(lines, round.increase(), round.castOn(), round.lean());
             case WedgeToe wedge -> wedge;
             case StarToe star -> star;
             case ShortRowToe cup -> cup;
