@@ -50,7 +50,7 @@ final class CuffWriting {
             case RolledCuff rolled -> Instruction.CastOnManner.STRETCHY;
             case HemCuff hem -> Instruction.CastOnManner.PROVISIONAL;
         };
-        passage.between(stitches, counted(stitches, count -> new Instruction.CastOn(manner, count)),
+        passage.begin(stitches, counted(stitches, count -> new Instruction.CastOn(manner, count)),
                 Doing.of(new Instruction.JoinInRound()));
         fabric(passage, cuff);
         if (cuff instanceof HemCuff) {

@@ -68,9 +68,14 @@ interface Doing extends Function<SortedSet<Integer>, Optional<Instruction>> {
 
     /** From an asterisk on, repeated to the end of the round. */
     static Doing repeated(Doing... body) {
+        return repeated(new Until.End(), body);
+    }
+
+    /** From an asterisk on, repeated to a place. */
+    static Doing repeated(Until until, Doing... body) {
         return sizes -> {
             List<Instruction> done = told(sizes, body);
-            return done.isEmpty() ? Optional.empty() : Optional.of(new Instruction.RepeatTo(done, new Until.End()));
+            return done.isEmpty() ? Optional.empty() : Optional.of(new Instruction.RepeatTo(done, until));
         };
     }
 

@@ -3,6 +3,7 @@ package turnheel.engine.writing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.IntBinaryOperator;
@@ -57,6 +58,16 @@ record EachSize(List<Optional<Integer>> counts) {
 
     EachSize times(int factor) {
         return map(count -> count * factor);
+    }
+
+    /** So many fewer in some sizes. */
+    EachSize without(Set<Integer> sizes, int fewer) {
+        List<Optional<Integer>> result = new ArrayList<>();
+        for (int size = 0; size < counts.size(); size++) {
+            int less = sizes.contains(size) ? fewer : 0;
+            result.add(of(size).map(count -> count - less));
+        }
+        return new EachSize(result);
     }
 
     /** Half of it; of an odd count the smaller half. */

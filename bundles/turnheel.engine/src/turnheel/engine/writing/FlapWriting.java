@@ -23,6 +23,9 @@ import static turnheel.engine.writing.Doing.toTurned;
 import static turnheel.engine.writing.Doing.work;
 
 import turnheel.engine.design.Catalogue;
+import turnheel.engine.design.FlapEdge;
+import turnheel.engine.design.FlapFabric;
+import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.HeelTurn;
 import turnheel.engine.instruction.Instruction;
 import turnheel.engine.instruction.Line.Fabric;
@@ -44,11 +47,9 @@ final class FlapWriting {
     }
 
     /** Cuff-down, from where the heel begins. */
-    void flap(Passage passage) {
+    void flap(Passage passage, FlapHeel kind) {
         HeelWriting.workFlat(passage, heel.times(0), heel);
-        int first = passage.row(RIGHT, 0, work(SLIP), toEnd(KNIT), work(TURN));
-        passage.row(WRONG, 0, work(SLIP), toEnd(PURL), work(TURN));
-        passage.again(Fabric.ROW, first, first + 1, counts.of(Catalogue.HEEL_FLAP_ROWS).half().minus(1), 0);
+        new FlapRowsWriting(kind.fabric(), kind.edge(), heel).rows(passage, counts.of(Catalogue.HEEL_FLAP_ROWS));
     }
 
     /** Cuff-down, on the flap's stitches. */
@@ -142,17 +143,14 @@ final class FlapWriting {
     }
 
     /** Toe-up: the flap takes the gusset in, in its first two rows the wraps; afterwards the round begins behind the heel. */
-    Passage joiningFlap(Passage passage) {
+    Passage joiningFlap(Passage passage, FlapFabric fabric) {
         EachSize pairs = counts.of(Catalogue.HEEL_GUSSET_INCREASES);
         EachSize wraps = counts.of(Catalogue.HEEL_EACH_SIDE).minus(1);
         passage.row(RIGHT, -1, toTurned(KNIT, Mark.WRAPPED), work(KNIT_WITH_WRAPS, wraps), work(SLIP_SLIP_KNIT),
                 work(TURN));
         passage.row(WRONG, -1, work(SLIP), toTurned(PURL, Mark.WRAPPED), work(PURL_WITH_WRAPS, wraps),
                 work(PURL_TWO_TOGETHER), work(TURN));
-        Passage more = passage.only(pairs.atLeast(2));
-        int next = more.row(RIGHT, -1, work(SLIP), toGap(KNIT, 1), work(SLIP_SLIP_KNIT), work(TURN));
-        more.row(WRONG, -1, work(SLIP), toGap(PURL, 1), work(PURL_TWO_TOGETHER), work(TURN));
-        more.again(Fabric.ROW, next, next + 1, pairs.minus(2), -PAIR);
+        new FlapRowsWriting(fabric, FlapEdge.SLIPPED, heel).joiningRows(passage, pairs);
         passage.between(instep(), work(KNIT, heel), Doing.of(new Instruction.JoinInRound()));
         return passage;
     }

@@ -79,25 +79,25 @@ final class HeelWriting {
     }
 
     /** The heel that is knitted into the opening. */
-    Passage afterthought(AfterthoughtHeel.Cap cap) {
+    Passage afterthought(AfterthoughtHeel kind) {
         Passage passage = new Passage(heel.times(0));
         EachSize around = counts.of(Catalogue.HEEL_PICK_UP);
-        EachSize sections = switch (cap) {
+        EachSize sections = switch (kind.cap()) {
             case WEDGE -> counts.all(2);
             case ROUND -> counts.of(Catalogue.HEEL_POINTS);
         };
-        passage.between(around, Doing.of(new Instruction.TakeOut(Instruction.Thread.WASTE_YARN)),
+        passage.begin(around, Doing.of(new Instruction.TakeOut(Instruction.Thread.WASTE_YARN)),
                 counted(around, count -> new Instruction.PickUp(count, Instruction.Edge.OPENING)),
                 Doing.of(new Instruction.JoinInRound()), ToeWriting.markers(around, sections));
         EachSize everyRound = counts.of(Catalogue.HEEL_EVERY_ROUND);
         EachSize alternate = counts.of(Catalogue.HEEL_ALTERNATE);
-        switch (cap) {
+        switch (kind.cap()) {
             case WEDGE -> {
                 new WedgeWriting(Increase.MAKE_ONE, everyRound, alternate, names).narrow(passage);
                 WedgeWriting.closeTip(passage);
             }
             case ROUND -> {
-                new RoundTaperWriting(new SectionsWriting(Increase.MAKE_ONE, sections), everyRound, alternate,
+                new RoundTaperWriting(new SectionsWriting(Increase.MAKE_ONE, kind.lean(), sections), everyRound, alternate,
                         counts.of(Catalogue.HEEL_PLAIN_BETWEEN), names).narrow(passage);
                 RoundTaperWriting.close(passage);
             }

@@ -43,8 +43,8 @@ final class InstructionText {
             case Instruction.Hold hold -> true;
             case Instruction.WorkOnlyOn only -> true;
             case Instruction.StartHere start -> true;
-            case Instruction.RepeatTo repeat -> true;
-            case Instruction.RepeatMore repeat -> true;
+            case Instruction.RepeatTo repeat -> false;
+            case Instruction.RepeatMore repeat -> false;
             case Instruction.WasteYarn wasteYarn -> true;
             case Instruction.Work work -> work.stitch() == Stitch.GRAFT || work.stitch() == Stitch.DRAW_CLOSED;
             case Instruction.WorkTo workTo -> workTo.stitch() == Stitch.BIND_OFF || workTo.stitch() == Stitch.SEW_DOWN;
@@ -69,7 +69,7 @@ final class InstructionText {
             case Instruction.Marker(Instruction.MarkerAction action) -> words(vocabulary.phrase("marker." + action));
             case Instruction.MarkersAfterEvery(Sized<Integer> stitches) -> numbered("markersAfterEvery", stitches);
             case Instruction.CastOn(Instruction.CastOnManner manner, Sized<Integer> stitches) ->
-                filled(vocabulary.phrase("castOn." + manner), number(stitches), number(stitches.map(all -> all / 2)));
+                filled(vocabulary.phrase(castOn(manner, stitches)), number(stitches), number(stitches.map(all -> all / 2)));
             case Instruction.JoinInRound join -> words(vocabulary.phrase("join"));
             case Instruction.PickUp(Sized<Integer> stitches, Instruction.Edge edge) -> numbered("pickUp." + edge, stitches);
             case Instruction.TakeOut(Instruction.Thread thread) -> words(vocabulary.phrase("takeOut." + thread));
@@ -81,6 +81,12 @@ final class InstructionText {
             case Instruction.StartHere start -> words(vocabulary.phrase("startHere"));
             case Instruction.WasteYarn(Sized<Integer> stitches) -> numbered("wasteYarn", stitches);
         };
+    }
+
+    /** An odd count has no halves to tell of. */
+    private static String castOn(Instruction.CastOnManner manner, Sized<Integer> stitches) {
+        boolean even = stitches.values().stream().allMatch(count -> count.filter(all -> all % 2 != 0).isEmpty());
+        return "castOn." + manner + (manner == Instruction.CastOnManner.CLOSED && even ? ".halves" : "");
     }
 
     private List<Piece> until(Until until) {

@@ -76,13 +76,18 @@ final class Passage {
         between(shared.stitches.map(count -> 0), doings);
     }
 
-    /** The end: afterwards no stitch is left, which goes without saying. */
-    void gone(Doing... doings) {
+    /** The beginning: how many stitches there are afterwards is told by what is done. */
+    void begin(EachSize change, Doing... doings) {
         List<Instruction> instructions = told(doings);
         if (!instructions.isEmpty()) {
+            after(change);
             shared.lines.add(new Line.Worked(Optional.empty(), instructions, NOT_TOLD, onlySizes()));
-            after(shared.stitches.times(-1));
         }
+    }
+
+    /** The end: afterwards no stitch is left, which goes without saying. */
+    void gone(Doing... doings) {
+        begin(shared.stitches.times(-1), doings);
     }
 
     /** A round of the next number, which is returned. */
@@ -91,22 +96,34 @@ final class Passage {
     }
 
     int round(EachSize change, Doing... doings) {
-        worked(Optional.of(numbered(Fabric.ROUND, Optional.empty())), change, doings);
-        return shared.number;
+        int number = number();
+        worked(Optional.of(numbered(Fabric.ROUND, number, Optional.empty())), change, doings);
+        return number;
     }
 
     /** A flat row of the next number, which is returned. */
     int row(Side side, int change, Doing... doings) {
-        worked(Optional.of(numbered(Fabric.ROW, Optional.of(side))), shared.stitches.map(count -> change), doings);
-        return shared.number;
+        int number = number();
+        row(number, side, change, doings);
+        return number;
     }
 
-    private Line.Label numbered(Fabric fabric, Optional<Side> side) {
+    /** A flat row of a number that was taken for it; other sizes may work other things in the row of this number. */
+    void row(int number, Side side, int change, Doing... doings) {
+        worked(Optional.of(numbered(Fabric.ROW, number, Optional.of(side))), shared.stitches.map(count -> change), doings);
+    }
+
+    /** Takes the next number. */
+    int number() {
         if (!sizes.isEmpty()) {
             shared.number++;
         }
-        Optional<Sized<Integer>> number = Optional.of(Sized.all(shared.number));
-        return new Line.Label(fabric, number, number, Optional.empty(), side);
+        return shared.number;
+    }
+
+    private static Line.Label numbered(Fabric fabric, int number, Optional<Side> side) {
+        Optional<Sized<Integer>> its = Optional.of(Sized.all(number));
+        return new Line.Label(fabric, its, its, Optional.empty(), side);
     }
 
     /** A round that is called by name. */

@@ -28,15 +28,7 @@ final class RoundTaperWriting {
     /** From a cast-on whose markers are placed. */
     void widen(Passage passage) {
         sections.widenEveryRound(passage, everyRound, names);
-        Passage some = passage.only(alternate.atLeast(1));
-        sections.widenOnce(some, plainBetween, names);
-        boolean onlyCloses = sections.closes() && plainBetween.greatest() == 1;
-        if (onlyCloses) {
-            some.again(List.of(names.increase(), names.closing()), alternate.minus(1),
-                    alternate.minus(1).times(sections.sections()));
-        } else {
-            some.againLast(plainBetween.plus(1), alternate.minus(1), sections.sections());
-        }
+        sections.widenSpaced(passage, alternate, plainBetween, names);
     }
 
     /** Down to the tip, with markers placed. */

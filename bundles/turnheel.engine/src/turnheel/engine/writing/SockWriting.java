@@ -49,7 +49,7 @@ final class SockWriting {
             cuffDown();
         }
         if (design.heel() instanceof AfterthoughtHeel afterthought) {
-            add("heading.heel", heel.afterthought(afterthought.cap()));
+            add("heading.heel", heel.afterthought(afterthought));
         }
         return List.copyOf(chapters);
     }
@@ -99,7 +99,7 @@ final class SockWriting {
                 add("heading.gusset", widening);
                 Passage turning = flap.shortRowTurn(new Passage(widening.stitches()));
                 add("heading.heelTurn", turning);
-                Passage joining = flap.joiningFlap(new Passage(turning.stitches()));
+                Passage joining = flap.joiningFlap(new Passage(turning.stitches()), gusset.fabric());
                 add("heading.heelFlap", joining);
                 yield joining;
             }
@@ -142,7 +142,7 @@ final class SockWriting {
                 yield beside;
             }
             case FlapHeel gusset -> {
-                flap.flap(begin);
+                flap.flap(begin, gusset);
                 add("heading.heelFlap", begin);
                 Passage turning = flap.turn(new Passage(begin.stitches()), gusset.turn());
                 add("heading.heelTurn", turning);

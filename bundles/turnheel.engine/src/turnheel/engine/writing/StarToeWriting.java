@@ -22,14 +22,19 @@ final class StarToeWriting {
     void widen(Passage passage) {
         // the first increase has no plain round after it, so the second one closes its yarn-overs
         sections.widenEveryRound(passage, widestSection.minus(1).least(widestSection.map(section -> 2)), names);
-        int regular = plainMost.greatest() + 2;
-        for (int after = 4; after <= Math.min(regular, widestSection.greatest()); after++) {
+        // from here on each shaping round has one plain round more than the one before, up to the most
+        int from = Math.max(plainMost.greatest() + 2, 3);
+        for (int after = 4; after <= Math.min(from, widestSection.greatest()); after++) {
             int most = after - 2;
-            sections.widenOnce(passage.only(widestSection.atLeast(after)), plainMost.map(plain -> Math.min(plain, most)), names);
+            EachSize plain = plainMost.map(usual -> Math.min(usual, most));
+            sections.widenSpaced(passage.only(widestSection.atLeast(after)), plain.map(rounds -> 1), plain, names);
         }
-        Passage rest = passage.only(widestSection.atLeast(Math.max(regular, 3) + 1));
-        int from = Math.max(regular, 3);
-        rest.againLast(plainMost.plus(1), widestSection.minus(from), sections.sections());
+        Passage rest = passage.only(widestSection.atLeast(from + 1));
+        if (from == 3) {
+            sections.widenSpaced(rest, widestSection.minus(from), plainMost, names);
+        } else {
+            rest.againLast(plainMost.plus(1), widestSection.minus(from), sections.sections());
+        }
     }
 
     /** Down to one stitch a section, with markers placed. */

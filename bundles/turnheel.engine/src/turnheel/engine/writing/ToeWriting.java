@@ -14,6 +14,7 @@ import static turnheel.engine.writing.Doing.work;
 import java.util.Optional;
 
 import turnheel.engine.design.AsymmetricToe;
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Increase;
 import turnheel.engine.design.Part;
@@ -43,21 +44,21 @@ final class ToeWriting {
         Passage passage = new Passage(foot.times(0));
         switch (toe) {
             case RoundToe round -> {
-                castOn(passage, counts.of(Catalogue.TOE_CAST_ON), counts.of(Catalogue.TOE_POINTS));
-                round(round.increase()).widen(passage);
+                castOn(passage, round.castOn(), counts.of(Catalogue.TOE_CAST_ON), counts.of(Catalogue.TOE_POINTS));
+                round(round).widen(passage);
             }
             case WedgeToe wedge -> {
-                castOn(passage, counts.of(Catalogue.TOE_TIP), counts.all(2));
+                castOn(passage, wedge.castOn(), counts.of(Catalogue.TOE_TIP), counts.all(2));
                 wedge(wedge.increase()).widen(passage);
             }
             case StarToe star -> {
                 EachSize sections = counts.of(Catalogue.TOE_POINTS);
-                castOn(passage, sections, sections);
-                star(star.increase()).widen(passage);
+                castOn(passage, star.castOn(), sections, sections);
+                star(star).widen(passage);
                 counts.spread(passage, Part.TOE, names);
             }
             case AsymmetricToe asymmetric -> {
-                castOn(passage, counts.of(Catalogue.TOE_TIP), counts.all(2));
+                castOn(passage, asymmetric.castOn(), counts.of(Catalogue.TOE_TIP), counts.all(2));
                 asymmetric(asymmetric.increase()).widen(passage);
             }
             case ShortRowToe shortRow -> shortRowToeUp(passage, shortRow.turn());
@@ -65,11 +66,18 @@ final class ToeWriting {
         return passage;
     }
 
-    private void castOn(Passage passage, EachSize stitches, EachSize sections) {
-        passage.between(stitches,
-                counted(stitches, count -> new Instruction.CastOn(Instruction.CastOnManner.CLOSED, count)),
-                markers(stitches, sections));
-        passage.named(names.setUp(), 0, toEnd(KNIT));
+    private void castOn(Passage passage, CastOn castOn, EachSize stitches, EachSize sections) {
+        Doing closed = counted(stitches, count -> new Instruction.CastOn(Instruction.CastOnManner.CLOSED, count));
+        switch (castOn) {
+            case UNWORKED -> {
+                passage.begin(stitches, closed, markers(stitches, sections));
+                passage.named(names.setUp(), 0, toEnd(KNIT));
+            }
+            case HALF_WORKED -> {
+                passage.begin(stitches, closed);
+                passage.between(work(KNIT, stitches.half()), Doing.startHere(), markers(stitches, sections));
+            }
+        }
     }
 
     /** A marker after each of so many equal sections. */
@@ -87,7 +95,7 @@ final class ToeWriting {
         switch (toe) {
             case RoundToe round -> {
                 passage.between(markers(foot, counts.of(Catalogue.TOE_POINTS)));
-                round(round.increase()).narrow(passage);
+                round(round).narrow(passage);
                 RoundTaperWriting.close(passage);
             }
             case WedgeToe wedge -> {
@@ -99,7 +107,7 @@ final class ToeWriting {
             case StarToe star -> {
                 counts.spread(passage, Part.TOE, names);
                 passage.between(markers(passage.stitches(), counts.of(Catalogue.TOE_POINTS)));
-                star(star.increase()).narrow(passage);
+                star(star).narrow(passage);
                 RoundTaperWriting.draw(passage);
             }
             case AsymmetricToe asymmetric -> {
@@ -123,8 +131,8 @@ final class ToeWriting {
                 Doing.startHere());
     }
 
-    private RoundTaperWriting round(Increase increase) {
-        return new RoundTaperWriting(new SectionsWriting(increase, counts.of(Catalogue.TOE_POINTS)),
+    private RoundTaperWriting round(RoundToe toe) {
+        return new RoundTaperWriting(new SectionsWriting(toe.increase(), toe.lean(), counts.of(Catalogue.TOE_POINTS)),
                 counts.of(Catalogue.TOE_EVERY_ROUND), counts.of(Catalogue.TOE_ALTERNATE),
                 counts.of(Catalogue.TOE_PLAIN_BETWEEN), names);
     }
@@ -133,9 +141,9 @@ final class ToeWriting {
         return new WedgeWriting(increase, counts.of(Catalogue.TOE_EVERY_ROUND), counts.of(Catalogue.TOE_ALTERNATE), names);
     }
 
-    private StarToeWriting star(Increase increase) {
+    private StarToeWriting star(StarToe toe) {
         EachSize sections = counts.of(Catalogue.TOE_POINTS);
-        return new StarToeWriting(new SectionsWriting(increase, sections), counts.of(Catalogue.TOE_PLAIN_MOST),
+        return new StarToeWriting(new SectionsWriting(toe.increase(), toe.lean(), sections), counts.of(Catalogue.TOE_PLAIN_MOST),
                 counts.of(Catalogue.TOE_SECTIONS_FROM).with(sections, (all, parts) -> all / parts), names);
     }
 
@@ -147,7 +155,7 @@ final class ToeWriting {
     /** The cast-on holds one loop fewer than it has stitches; the missing ones are picked up at the corner. */
     private void shortRowToeUp(Passage passage, TurnMethod turn) {
         EachSize stitches = counts.of(Catalogue.TOE_STITCHES);
-        passage.between(stitches,
+        passage.begin(stitches,
                 counted(stitches, count -> new Instruction.CastOn(Instruction.CastOnManner.PROVISIONAL, count)));
         new ShortRowWriting(turn, counts.of(Catalogue.TOE_EACH_SIDE)).rows(passage);
         EachSize other = foot.minus(stitches);

@@ -170,13 +170,12 @@ final class KnittedLines {
                 }
             }
             case Instruction.RepeatTo(List<Instruction> body, Until until) -> {
-                require(until instanceof Until.End, "repeats to the end only so far");
-                int before;
                 do {
-                    before = loops(left);
+                    int before = loops(left);
                     body.forEach(this::follow);
                     require(loops(left) < before, "gets no further");
-                } while (loops(left) > 0);
+                } while (upTo(until) > 0);
+                require(upTo(until) == 0, "repeats too far");
             }
             case Instruction.RepeatMore more -> throw new AssertionError("not written so far");
             case Instruction.Marker(Instruction.MarkerAction action) -> marker(action);

@@ -12,15 +12,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 import turnheel.engine.design.Design;
-import turnheel.engine.grading.Grader;
 import turnheel.engine.writing.Caution.Matter;
 import turnheel.engine.writing.Caution;
+import turnheel.engine.yarn.Patterns;
 import turnheel.exchange.Designs;
 
 class CautionTest {
 
     private static List<Caution> of(Design design) {
-        return Caution.of(Grader.grade(design));
+        return Caution.of(Patterns.grade(design));
     }
 
     @Test
