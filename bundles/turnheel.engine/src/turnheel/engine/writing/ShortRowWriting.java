@@ -89,14 +89,16 @@ final class ShortRowWriting {
         Passage some = passage.only(eachSide.atLeast(1));
         Passage more = passage.only(eachSide.atLeast(2));
         some.row(RIGHT, 0, toLast(KNIT, one), work(TURN));
-        some.row(WRONG, 1, work(YARN_OVER), toLast(PURL, one), work(TURN));
-        int out = more.row(RIGHT, 1, work(YARN_OVER), toGap(KNIT, 1), work(TURN));
-        more.row(WRONG, 1, work(YARN_OVER), toGap(PURL, 1), work(TURN));
-        more.again(Fabric.ROW, out, out + 1, eachSide.minus(2), 2);
+        some.row(WRONG, 0, work(YARN_OVER), toLast(PURL, one), work(TURN));
+        int out = more.row(RIGHT, 0, work(YARN_OVER), toGap(KNIT, 1), work(TURN));
+        more.row(WRONG, 0, work(YARN_OVER), toGap(PURL, 1), work(TURN));
+        more.again(Fabric.ROW, out, out + 1, eachSide.minus(2), 0);
         some.row(RIGHT, 0, work(YARN_OVER), toGap(KNIT, 0), work(KNIT_TWO_TOGETHER), work(TURN));
         some.row(WRONG, 0, work(YARN_OVER), toGap(PURL, 0), work(PURL_TWO_TOGETHER), work(TURN));
-        int back = more.row(RIGHT, -1, work(YARN_OVER), toGap(KNIT, 0), work(KNIT_THREE_TOGETHER), work(TURN));
-        more.row(WRONG, -1, work(YARN_OVER), toGap(PURL, 0), work(PURL_THREE_TOGETHER), work(TURN));
-        more.again(Fabric.ROW, back, back + 1, eachSide.minus(2), -2);
+        int back = more.row(RIGHT, 0, work(YARN_OVER), toGap(KNIT, 0), work(KNIT_THREE_TOGETHER), work(TURN));
+        more.row(WRONG, 0, work(YARN_OVER), toGap(PURL, 0), work(PURL_THREE_TOGETHER), work(TURN));
+        more.again(Fabric.ROW, back, back + 1, eachSide.minus(2), 0);
+        // one yarn-over is left for the round that follows; nobody counts those on the way
+        some.count(one);
     }
 }

@@ -45,7 +45,8 @@ final class StitchPatternNotes {
 
     private List<List<Piece>> instep(StitchPattern pattern) {
         String key = "note.instep." + pattern.fit() + (pattern.edge() == 0 ? "" : ".edge");
-        return List.of(filled(vocabulary.phrase(key), number(Catalogue.FOOT_INSTEP), number(Catalogue.FOOT_REPEATS),
+        String phrase = pattern.edge() == 1 ? vocabulary.phraseOfOne(key) : vocabulary.phrase(key);
+        return List.of(filled(phrase, number(Catalogue.FOOT_INSTEP), number(Catalogue.FOOT_REPEATS),
                 words(Integer.toString(pattern.repeat())), words(Integer.toString(pattern.edge())),
                 number(Catalogue.FOOT_FILLER)));
     }
