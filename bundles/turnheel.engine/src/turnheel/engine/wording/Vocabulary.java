@@ -25,6 +25,9 @@ public final class Vocabulary {
         }
         if (style.english() == HouseStyle.English.UK) {
             phrases.putAll(table(TABLE + "-uk"));
+            if (!style.abbreviations()) {
+                phrases.putAll(table(TABLE + "-uk-words"));
+            }
         }
         phrases.putAll(style.words());
         return new Vocabulary(phrases);

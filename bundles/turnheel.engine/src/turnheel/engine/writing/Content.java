@@ -39,6 +39,18 @@ sealed interface Content {
         }
     }
 
+    /** The sizes that the text is for. */
+    record SizeList(List<String> labels) implements Content {
+        public SizeList {
+            labels = List.copyOf(labels);
+        }
+
+        @Override
+        public Optional<Content> onlySize(int size) {
+            return Optional.of(new SizeList(List.of(labels.get(size))));
+        }
+    }
+
     /** The abbreviations that the instructions use. */
     record Abbreviations() implements Content {
         @Override

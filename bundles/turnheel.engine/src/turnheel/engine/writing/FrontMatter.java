@@ -44,7 +44,7 @@ final class FrontMatter {
         List<Content> contents = new ArrayList<>();
         String title = oneLine(design.title());
         contents.add(new Content.Prose(Role.TITLE, words(title.isEmpty() ? vocabulary.phrase("front.untitled") : title)));
-        contents.add(new Content.Prose(Role.SIZES, sizes()));
+        contents.add(new Content.SizeList(graded.sizes().stream().map(size -> oneLine(size.label())).toList()));
         measured("front.toFit", Catalogue.FOOT_CIRCUMFERENCE, Catalogue.FOOT_LENGTH, contents);
         measured("front.finished", Catalogue.FINISHED_CIRCUMFERENCE, Catalogue.FINISHED_LENGTH, contents);
         yarn().ifPresent(yarn -> contents.add(new Content.Prose(Role.MATERIAL, yarn)));
@@ -56,12 +56,6 @@ final class FrontMatter {
     /** What a person typed, in one line: a line end in it must not begin a paragraph. */
     static String oneLine(String text) {
         return text.replaceAll("[\\p{Cntrl}\\u2028\\u2029]+", " ").strip();
-    }
-
-    private List<Piece> sizes() {
-        List<Optional<String>> labels = graded.sizes().stream().map(size -> Optional.of(oneLine(size.label()))).toList();
-        return filled(labels.size() == 1 ? vocabulary.phraseOfOne("front.sizes") : vocabulary.phrase("front.sizes"),
-                List.of(new Piece.Values(labels)));
     }
 
     private void measured(String key, Parameter around, Parameter along, List<Content> contents) {

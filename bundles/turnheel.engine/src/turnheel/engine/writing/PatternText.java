@@ -2,6 +2,7 @@ package turnheel.engine.writing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 import turnheel.engine.wording.HouseStyle;
@@ -66,11 +67,17 @@ public final class PatternText {
         for (Content content : contents) {
             switch (content) {
                 case Content.Prose(Role role, List<Piece> pieces) -> made.add(new Paragraph(role, pieces));
+                case Content.SizeList(List<String> labels) -> made.add(new Paragraph(Role.SIZES, sizes(vocabulary, labels)));
                 case Content.Told(var line) -> made.add(new Paragraph(Role.INSTRUCTION, lines.of(line)));
                 case Content.Abbreviations abbreviations -> made.addAll(abbreviations(vocabulary, lines));
             }
         }
         return List.copyOf(made);
+    }
+
+    private static List<Piece> sizes(Vocabulary vocabulary, List<String> labels) {
+        String phrase = labels.size() == 1 ? vocabulary.phraseOfOne("front.sizes") : vocabulary.phrase("front.sizes");
+        return Phrase.filled(phrase, List.of(new Piece.Values(labels.stream().map(Optional::of).toList())));
     }
 
     private List<Paragraph> abbreviations(Vocabulary vocabulary, LineText lines) {
@@ -79,6 +86,7 @@ public final class PatternText {
             case Content.Prose prose when prose.role() == Role.NOTE || prose.role() == Role.GAUGE ->
                 Stream.of(PlainText.of(prose.pieces(), style));
             case Content.Prose prose -> Stream.empty();
+            case Content.SizeList list -> Stream.empty();
             case Content.Abbreviations abbreviations -> Stream.empty();
         }).toList();
         List<String> used = style.abbreviations() ? Abbreviations.used(vocabulary, told) : List.of();
