@@ -87,17 +87,34 @@ public sealed interface Line {
     }
 
     /**
-     * Rounds without shaping: {@code work 20 rnds even}, or {@code work even until foot measures 18 cm}.
+     * Rounds without shaping: {@code k 20 rnds}, or {@code work even until foot measures 18 cm}.
      *
      * @param rounds how many; empty when only a length is told
-     * @param lengthMm the length told, in mm; empty when only rounds are told or the knitter's own foot tells
-     * @param repeatable which numbered rounds it repeats, as in {@code rep rnds 1-2 for 18 rnds}; empty: plain knitting or as set
+     * @param goal the length told, if any
+     * @param repeatable which numbered rounds it repeats, as in {@code rep rnds 1-2 for 18 rnds}; empty: plain, or as set
+     * @param asSet whether the stitches are worked as they were before, as in {@code work 20 rnds even as set}
      */
-    record Even(Optional<Sized<Integer>> rounds, Optional<Sized<Double>> lengthMm, Optional<Target> repeatable,
+    record Even(Optional<Sized<Integer>> rounds, Optional<Goal> goal, Optional<Target> repeatable, boolean asSet,
             Optional<Sized<Integer>> stated, Set<Integer> onlySizes) implements Line {
         public Even {
             onlySizes = Set.copyOf(onlySizes);
         }
+    }
+
+    /** The length at which rounds without shaping end. */
+    sealed interface Goal {
+        /** Measured in mm on what is knitted so far, from the place that the text names. */
+        record Measures(MeasuredPart part, Sized<Double> lengthMm) implements Goal {
+        }
+
+        /** So many mm less than the foot of the person who will wear it. */
+        record LessThanFoot(Sized<Double> lessMm) implements Goal {
+        }
+    }
+
+    /** What is measured. */
+    enum MeasuredPart {
+        FOOT, LEG, CUFF, PIECE
     }
 
     /** A heading: labels before it are not meant by what follows. */
