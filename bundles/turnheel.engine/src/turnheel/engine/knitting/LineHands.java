@@ -22,7 +22,7 @@ import turnheel.engine.stitch.Stitch;
 /** Does the lines of a written pattern, for one size. */
 final class LineHands {
 
-    private static final List<Instruction> PLAIN = List.of(new Instruction.WorkTo(Stitch.KNIT, new Until.End()));
+    static final List<Instruction> PLAIN = List.of(new Instruction.WorkTo(Stitch.KNIT, new Until.End()));
 
     private static final Line.Worked PLAIN_ROUND = plain(Fabric.ROUND);
     private static final Line.Worked PLAIN_ROW = plain(Fabric.ROW);

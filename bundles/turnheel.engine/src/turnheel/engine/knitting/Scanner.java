@@ -48,7 +48,7 @@ final class Scanner {
             } else if (!Character.isWhitespace(c) && !isHyphenOfWord(line, at) && c != '\\' && !isInvisible(c)) {
                 to = sign(line, at, words, end == at);
             }
-            end = to;
+            end = Character.isWhitespace(c) ? -1 : to;
             at = to;
         }
         return words;
@@ -86,6 +86,7 @@ final class Scanner {
             case ')', ']', '}' -> ")";
             case '-', '\u2010', '\u2011', '\u2012', '–', '—', '\u2212' -> "-";
             case '×' -> "times";
+            case '&' -> "and";
             case '”', '″', '"' -> "inch";
             case '∗' -> "*";
             case '\u00A0' -> "";
