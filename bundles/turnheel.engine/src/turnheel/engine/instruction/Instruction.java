@@ -16,6 +16,10 @@ public sealed interface Instruction {
     record WorkTo(Stitch stitch, Until until) implements Instruction {
     }
 
+    /** The same, where whatever turns left on the way is worked as one stitch: wraps with theirs, twins, double stitches. */
+    record CloseTo(Stitch stitch, Until until) implements Instruction {
+    }
+
     /** Several pieces in brackets, as in {@code [k6, k2tog] 3 times}. */
     record Times(List<Instruction> body, Sized<Integer> times) implements Instruction {
         public Times {
@@ -43,7 +47,9 @@ public sealed interface Instruction {
 
     /** What happens to a marker. */
     enum MarkerAction {
-        PLACE, SLIP, REMOVE
+        PLACE, SLIP, REMOVE,
+        /** Every marker on the needle is taken off. */
+        REMOVE_ALL
     }
 
     /** A marker after every {@code stitches} of the whole round, the last one at its start. */

@@ -49,11 +49,20 @@ public sealed interface Line {
         }
     }
 
-    /** Earlier rounds are worked again. */
-    record RepeatRounds(Target target, HowOften howOften, Optional<Sized<Integer>> stated, Set<Integer> onlySizes)
-            implements Line {
+    /**
+     * Earlier rounds are worked again.
+     *
+     * @param ending the round of the last time after which the work stops; empty: the last one of the target
+     */
+    record RepeatRounds(Target target, HowOften howOften, Optional<Target> ending, Optional<Sized<Integer>> stated,
+            Set<Integer> onlySizes) implements Line {
         public RepeatRounds {
             onlySizes = Set.copyOf(onlySizes);
+        }
+
+        /** To the end of the target every time. */
+        public RepeatRounds(Target target, HowOften howOften, Optional<Sized<Integer>> stated, Set<Integer> onlySizes) {
+            this(target, howOften, Optional.empty(), stated, onlySizes);
         }
     }
 
@@ -81,8 +90,20 @@ public sealed interface Line {
         record More(Sized<Integer> times) implements HowOften {
         }
 
+        /** So many times with the first. */
+        record InAll(Sized<Integer> times) implements HowOften {
+        }
+
+        /** So many times more, each after {@code nth} − 1 plain rounds, as in {@code every 4th rnd 6 more times}. */
+        record Every(Sized<Integer> nth, Sized<Integer> times) implements HowOften {
+        }
+
         /** Until so many stitches are on the needle. */
         record UntilRemain(Sized<Integer> stitches) implements HowOften {
+        }
+
+        /** Until no gap and no stitch that a turn marked is left. */
+        record UntilAllWorked() implements HowOften {
         }
     }
 
@@ -93,11 +114,18 @@ public sealed interface Line {
      * @param goal the length told, if any
      * @param repeatable which numbered rounds it repeats, as in {@code rep rnds 1-2 for 18 rnds}; empty: plain, or as set
      * @param asSet whether the stitches are worked as they were before, as in {@code work 20 rnds even as set}
+     * @param fabric whether it is worked in rounds or in flat rows
      */
     record Even(Optional<Sized<Integer>> rounds, Optional<Goal> goal, Optional<Target> repeatable, boolean asSet,
-            Optional<Sized<Integer>> stated, Set<Integer> onlySizes) implements Line {
+            Optional<Sized<Integer>> stated, Set<Integer> onlySizes, Fabric fabric) implements Line {
         public Even {
             onlySizes = Set.copyOf(onlySizes);
+        }
+
+        /** In the round. */
+        public Even(Optional<Sized<Integer>> rounds, Optional<Goal> goal, Optional<Target> repeatable, boolean asSet,
+                Optional<Sized<Integer>> stated, Set<Integer> onlySizes) {
+            this(rounds, goal, repeatable, asSet, stated, onlySizes, Fabric.ROUND);
         }
     }
 

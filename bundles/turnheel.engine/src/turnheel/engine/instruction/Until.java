@@ -26,6 +26,10 @@ public sealed interface Until {
     record TurnedStitch(Mark mark, Sized<Integer> stitches) implements Until {
     }
 
+    /** Over all stitches on hold, which come back onto the needle. */
+    record Held() implements Until {
+    }
+
     /** How a turn marked a stitch. */
     enum Mark {
         WRAPPED, TWIN, DOUBLE

@@ -48,6 +48,7 @@ final class InstructionText {
             case Instruction.WasteYarn wasteYarn -> true;
             case Instruction.Work work -> work.stitch() == Stitch.GRAFT || work.stitch() == Stitch.DRAW_CLOSED;
             case Instruction.WorkTo workTo -> workTo.stitch() == Stitch.BIND_OFF || workTo.stitch() == Stitch.SEW_DOWN;
+            case Instruction.CloseTo closeTo -> false;
             case Instruction.Times times -> false;
             case Instruction.Marker marker -> false;
             case Instruction.PickUp pickUp -> false;
@@ -59,6 +60,8 @@ final class InstructionText {
         return switch (instruction) {
             case Instruction.Work(Stitch stitch, Sized<Integer> count) -> numbered("stitch." + stitch, count);
             case Instruction.WorkTo(Stitch stitch, Until until) -> filled(vocabulary.phrase("to." + stitch), until(until));
+            case Instruction.CloseTo(Stitch stitch, Until until) ->
+                filled(vocabulary.phrase("close." + stitch), until(until));
             case Instruction.Times(List<Instruction> body, Sized<Integer> times) when isOne(times) -> of(body);
             case Instruction.Times(List<Instruction> body, Sized<Integer> times) ->
                 filled(vocabulary.phrase("repeat.times"), of(body), number(times));
@@ -92,6 +95,7 @@ final class InstructionText {
     private List<Piece> until(Until until) {
         return switch (until) {
             case Until.End end -> words(vocabulary.phrase("until.END"));
+            case Until.Held held -> words(vocabulary.phrase("until.HELD"));
             case Until.Last(Sized<Integer> stitches) -> numbered("until.LAST", stitches);
             case Until.Marker(Sized<Integer> stitches) -> before("until.MARKER", stitches);
             case Until.Gap(Sized<Integer> stitches) -> before("until.GAP", stitches);

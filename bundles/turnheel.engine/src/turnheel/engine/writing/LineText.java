@@ -81,9 +81,18 @@ final class LineText {
     }
 
     private List<Piece> repeat(Line.RepeatRounds repeat) {
+        List<Piece> often = howOften(repeat);
+        return repeat.ending().map(ending -> filled(vocabulary.phrase("repeat.ending"), often, target(ending))).orElse(often);
+    }
+
+    private List<Piece> howOften(Line.RepeatRounds repeat) {
         List<Piece> target = target(repeat.target());
         return switch (repeat.howOften()) {
             case Line.HowOften.More(Sized<Integer> times) -> filled(counted("repeat.more", times), target, number(times));
+            case Line.HowOften.InAll(Sized<Integer> times) -> filled(counted("repeat.inAll", times), target, number(times));
+            case Line.HowOften.Every(Sized<Integer> nth, Sized<Integer> times) ->
+                filled(vocabulary.phrase("repeat.every"), target, number(times), number(nth));
+            case Line.HowOften.UntilAllWorked all -> filled(vocabulary.phrase("repeat.allWorked"), target);
             case Line.HowOften.UntilRemain(Sized<Integer> stitches) ->
                 filled(vocabulary.phrase("repeat.until"), target, number(stitches));
         };
@@ -108,13 +117,20 @@ final class LineText {
     private List<Piece> even(Line.Even even) {
         Optional<List<Piece>> rounds = even.rounds().map(number -> even.repeatable()
                 .map(target -> filled(vocabulary.phrase("even.repeated"), number(number), target(target)))
-                .orElseGet(() -> filled(counted(even.asSet() ? "even.asSet" : "even.plain", number), number(number))));
+                .orElseGet(() -> filled(counted(evenKey(even), number), number(number))));
         Optional<List<Piece>> goal = even.goal().map(this::goal);
         if (rounds.isPresent() && goal.isPresent()) {
             return filled(vocabulary.phrase("even.both"), rounds.get(), goal.get());
         }
         return rounds.orElseGet(() -> filled(vocabulary.phrase(even.asSet() ? "even.measure.asSet" : "even.measure"),
                 goal.orElseThrow()));
+    }
+
+    private static String evenKey(Line.Even even) {
+        if (even.fabric() == Fabric.ROW) {
+            return "even.flat";
+        }
+        return even.asSet() ? "even.asSet" : "even.plain";
     }
 
     private List<Piece> goal(Line.Goal goal) {

@@ -35,10 +35,11 @@ final class OneSize {
                         worked.stated().flatMap(this::its), Set.of()));
             }
             case Line.RepeatRounds repeat -> howOften(repeat.howOften()).flatMap(often -> target(repeat.target())
-                    .map(target -> new Line.RepeatRounds(target, often, repeat.stated().flatMap(this::its), Set.of())));
+                    .map(target -> new Line.RepeatRounds(target, often, repeat.ending().flatMap(this::target),
+                            repeat.stated().flatMap(this::its), Set.of())));
             case Line.Even even -> Optional.of(new Line.Even(even.rounds().flatMap(this::its),
                     even.goal().flatMap(this::goal), even.repeatable().flatMap(this::target), even.asSet(),
-                    even.stated().flatMap(this::its), Set.of()));
+                    even.stated().flatMap(this::its), Set.of(), even.fabric()));
             case Line.Section section -> Optional.of(section);
         };
     }
@@ -55,6 +56,10 @@ final class OneSize {
     private Optional<Line.HowOften> howOften(Line.HowOften often) {
         return switch (often) {
             case Line.HowOften.More(Sized<Integer> times) -> its(times).map(Line.HowOften.More::new);
+            case Line.HowOften.InAll(Sized<Integer> times) -> its(times).map(Line.HowOften.InAll::new);
+            case Line.HowOften.Every(Sized<Integer> nth, Sized<Integer> times) -> its(nth)
+                    .flatMap(each -> its(times).map(number -> new Line.HowOften.Every(each, number)));
+            case Line.HowOften.UntilAllWorked all -> Optional.of(all);
             case Line.HowOften.UntilRemain(Sized<Integer> stitches) -> its(stitches).map(Line.HowOften.UntilRemain::new);
         };
     }
@@ -87,6 +92,8 @@ final class OneSize {
                 its(count).map(its -> new Instruction.Work(stitch, its));
             case Instruction.WorkTo(Stitch stitch, Until until) ->
                 until(until).map(its -> new Instruction.WorkTo(stitch, its));
+            case Instruction.CloseTo(Stitch stitch, Until until) ->
+                until(until).map(its -> new Instruction.CloseTo(stitch, its));
             case Instruction.Times(List<Instruction> body, Sized<Integer> times) ->
                 its(times).map(its -> new Instruction.Times(of(body), its));
             case Instruction.RepeatTo(List<Instruction> body, Until until) ->
@@ -115,6 +122,7 @@ final class OneSize {
     private Optional<Until> until(Until until) {
         return switch (until) {
             case Until.End end -> Optional.of(end);
+            case Until.Held held -> Optional.of(held);
             case Until.Last(Sized<Integer> stitches) -> its(stitches).map(Until.Last::new);
             case Until.Marker(Sized<Integer> stitches) -> its(stitches).map(Until.Marker::new);
             case Until.Gap(Sized<Integer> stitches) -> its(stitches).map(Until.Gap::new);

@@ -108,7 +108,7 @@ final class KnittedLines {
         };
         int times = switch (repeat.howOften()) {
             case Line.HowOften.More(Sized<Integer> more) -> its(more);
-            case Line.HowOften.UntilRemain until -> throw new AssertionError("not written so far");
+            case Line.HowOften other -> throw new AssertionError("not written so far");
         };
         require(times > 0, "repeats nothing");
         for (int time = 0; time < times; time++) {
@@ -164,6 +164,7 @@ final class KnittedLines {
                 }
             }
             case Instruction.WorkTo(Stitch stitch, Until until) -> work(stitch, upTo(until));
+            case Instruction.CloseTo closeTo -> throw new AssertionError("not written so far");
             case Instruction.Times(List<Instruction> body, Sized<Integer> times) -> {
                 for (int i = 0; i < its(times); i++) {
                     body.forEach(this::follow);
@@ -216,6 +217,7 @@ final class KnittedLines {
     private int upTo(Until until) {
         return switch (until) {
             case Until.End end -> loops(left);
+            case Until.Held all -> throw new AssertionError("not written so far");
             case Until.Last(Sized<Integer> stitches) -> loops(left) - its(stitches);
             case Until.Marker(Sized<Integer> stitches) -> before(Thing.Marker.class) - its(stitches);
             case Until.Gap(Sized<Integer> stitches) -> before(Thing.Gap.class) - its(stitches);
@@ -258,6 +260,10 @@ final class KnittedLines {
             case SLIP -> {
                 require(left.peek() instanceof Thing.Marker, "no marker here");
                 right.add(left.remove());
+            }
+            case REMOVE_ALL -> {
+                left.removeIf(Thing.Marker.class::isInstance);
+                right.removeIf(Thing.Marker.class::isInstance);
             }
             case REMOVE -> {
                 require(left.poll() instanceof Thing.Marker, "no marker here");
