@@ -23,7 +23,7 @@ class HouseStylesTest {
     @Test
     void listsValuesWithTheMarksOfTheStyle() {
         assertEquals("56 (64, 72, 80)", HouseStyles.usual().sized(values("56", "64", "72", "80")));
-        assertEquals("56 [64: 72: 80]", HouseStyles.shipped("longhand").sized(values("56", "64", "72", "80")));
+        assertEquals("56 [64, 72, 80]", HouseStyles.shipped("longhand").sized(values("56", "64", "72", "80")));
         HouseStyle slashes = HouseStyles.read("own", Map.of("sized.opening", "/", "sized.separator", "/",
                 "sized.closing", "", "sized.dash", "x"));
         assertEquals("56/x/72", slashes.sized(values("56", "", "72")));
