@@ -28,6 +28,7 @@ public final class Checks {
         for (GradedSize size : graded.sizes()) {
             found.addAll(new NumberChecks(size).check());
             found.addAll(new PartChecks(graded.design(), size).check());
+            found.addAll(new LengthChecks(graded.design(), size).check());
             found.addAll(new FitChecks(size).check());
             found.addAll(new YarnChecks(graded.design().materials(), size).check());
         }

@@ -1,7 +1,9 @@
 package turnheel.engine.checks;
 
+import static turnheel.engine.design.Catalogue.FOOT_EVEN_ROUNDS;
 import static turnheel.engine.design.Catalogue.FOOT_ROUNDS;
 import static turnheel.engine.design.Catalogue.HEEL_EACH_SIDE;
+import static turnheel.engine.design.Catalogue.LEG_EVEN_ROUNDS;
 import static turnheel.engine.design.Catalogue.LEG_ROUNDS;
 import static turnheel.engine.design.Catalogue.TOE_ALTERNATE;
 import static turnheel.engine.design.Catalogue.TOE_EVERY_ROUND;
@@ -21,8 +23,8 @@ final class NumberChecks {
 
     private static final double TOLERANCE = 1e-6;
     /** Below zero these say that a length is too short or a turning point out of place, in better words elsewhere. */
-    private static final Set<Parameter> SAID_ELSEWHERE = Set.of(FOOT_ROUNDS, LEG_ROUNDS, TOE_EVERY_ROUND, TOE_ALTERNATE,
-            HEEL_EACH_SIDE);
+    private static final Set<Parameter> SAID_ELSEWHERE = Set.of(FOOT_ROUNDS, FOOT_EVEN_ROUNDS, LEG_ROUNDS,
+            LEG_EVEN_ROUNDS, TOE_EVERY_ROUND, TOE_ALTERNATE, HEEL_EACH_SIDE);
 
     private final GradedSize size;
     private final Findings findings;

@@ -14,12 +14,13 @@ import java.util.Set;
  * @param roundGauge rounds of the main fabric, as measured
  * @param stitchPatterns at most one for each zone
  * @param materials what it is made of, as far as that is decided
+ * @param lengths how the pattern says how far it is worked
  * @param sizes in the designer's order, smallest first as a rule
  * @throws IllegalArgumentException when there is no size, two sizes share an id or a label, or two stitch
  *     patterns a zone
  */
 public record Design(String title, Direction direction, Gauge stitchGauge, Gauge roundGauge, Toe toe, Heel heel, Leg leg,
-        Cuff cuff, List<StitchPattern> stitchPatterns, Materials materials, List<Size> sizes) {
+        Cuff cuff, List<StitchPattern> stitchPatterns, Materials materials, Lengths lengths, List<Size> sizes) {
 
     public Design {
         stitchPatterns = List.copyOf(stitchPatterns);
@@ -40,6 +41,12 @@ public record Design(String title, Direction direction, Gauge stitchGauge, Gauge
         }
     }
 
+    /** A pattern whose lengths are said as usual. */
+    public Design(String title, Direction direction, Gauge stitchGauge, Gauge roundGauge, Toe toe, Heel heel, Leg leg,
+            Cuff cuff, List<StitchPattern> stitchPatterns, Materials materials, List<Size> sizes) {
+        this(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, materials, Lengths.USUAL, sizes);
+    }
+
     /** A pattern whose materials nobody has decided yet. */
     public Design(String title, Direction direction, Gauge stitchGauge, Gauge roundGauge, Toe toe, Heel heel, Leg leg,
             Cuff cuff, List<StitchPattern> stitchPatterns, List<Size> sizes) {
@@ -54,7 +61,14 @@ public record Design(String title, Direction direction, Gauge stitchGauge, Gauge
 
     /** The same pattern of other materials. */
     public Design withMaterials(Materials other) {
-        return new Design(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, other, sizes);
+        return new Design(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, other, lengths,
+                sizes);
+    }
+
+    /** The same pattern with its lengths said in another way. */
+    public Design withLengths(Lengths other) {
+        return new Design(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, materials, other,
+                sizes);
     }
 
     private static void requireOneForEachZone(List<StitchPattern> patterns) {
