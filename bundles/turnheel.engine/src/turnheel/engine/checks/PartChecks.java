@@ -52,6 +52,7 @@ import turnheel.engine.design.Design;
 import turnheel.engine.design.Direction;
 import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.HeelTurn;
+import turnheel.engine.design.Increase;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.design.RoundToe;
 import turnheel.engine.design.ShortRowHeel;
@@ -60,6 +61,7 @@ import turnheel.engine.design.StarToe;
 import turnheel.engine.design.StraightLeg;
 import turnheel.engine.design.WedgeToe;
 import turnheel.engine.grading.GradedSize;
+import turnheel.engine.grading.ToeDepth;
 import turnheel.engine.query.Check;
 import turnheel.engine.query.Query;
 import turnheel.engine.term.Notation;
@@ -67,8 +69,8 @@ import turnheel.engine.term.Notation;
 /** Toe, heel, foot, leg and cuff of one size: domain §§ 3–8. All usual ranges are <em>common practice</em>. */
 final class PartChecks {
 
-    private static final double SHALLOWEST_TOE_PERCENT = 18;
-    private static final double DEEPEST_TOE_PERCENT = 30;
+    private static final double SHALLOWEST_TOE_PERCENT = 100 * ToeDepth.SHALLOWEST;
+    private static final double DEEPEST_TOE_PERCENT = 100 * ToeDepth.DEEPEST;
     private static final double NARROWEST_HEEL_PERCENT = 50;
     private static final double WIDEST_HEEL_PERCENT = 60;
     private static final int FEWEST_SECTION_STITCHES = 2;
@@ -119,7 +121,7 @@ final class PartChecks {
                 taper(TOE_TIP, TOE_ALTERNATE_FROM, FOOT_STITCHES);
                 secondLine();
             }
-            case StarToe toe -> sections();
+            case StarToe toe -> sections(toe.increase());
             case ShortRowToe toe -> {
                 centre(TOE_CENTRE, TOE_STITCHES);
                 cupOfHalf();
@@ -162,10 +164,13 @@ final class PartChecks {
         }
     }
 
-    private void sections() {
-        if (has(TOE_POINTS) && value(TOE_SECTIONS_FROM) < FEWEST_SECTION_STITCHES * value(TOE_POINTS)) {
-            findings.add(Check.TOE_ORDER, TOE_POINTS,
-                    Findings.range(2, Math.floor(value(FOOT_STITCHES) / FEWEST_SECTION_STITCHES)), value(TOE_POINTS));
+    /** A section grows from one stitch; what a yarn-over adds is closed in a round that sections of two do not have. */
+    private void sections(Increase increase) {
+        boolean closes = design.direction() == Direction.TOE_UP && increase == Increase.YARN_OVER;
+        double fewest = closes ? FEWEST_SECTION_STITCHES + 1 : FEWEST_SECTION_STITCHES;
+        if (has(TOE_POINTS) && value(TOE_SECTIONS_FROM) < fewest * value(TOE_POINTS)) {
+            findings.add(Check.TOE_ORDER, TOE_POINTS, Findings.range(2, Math.floor(value(FOOT_STITCHES) / fewest)),
+                    value(TOE_POINTS));
         }
     }
 

@@ -104,7 +104,7 @@ class OtherKindsRulesTest {
     @Test
     void aCalfIsWidenedInPairs() {
         Draft draft = CUFF_DOWN.with(new CalfLeg(SockLength.KNEE, LegCount.AS_FOOT))
-                .with("foot.stitches = 64; leg.topStitches = 80; body.calfHeight = 300 mm");
+                .with("foot.stitches = 64; leg.calfStitches = 80; body.calfHeight = 300 mm");
         assertEquals(8, Numbers.of(draft, "leg.increases"));
         assertEquals(110, Numbers.of(draft, "leg.increaseOver"));
         assertEquals(80, Numbers.of(draft, "cuff.stitches"));
