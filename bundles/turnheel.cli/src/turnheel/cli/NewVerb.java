@@ -130,6 +130,26 @@ final class NewVerb extends Verb {
         given.put(PatternOption.STITCH_PATTERN, value);
     }
 
+    @Option(names = "--foot-length-mode", order = 16, paramLabel = "WORD")
+    private void footLengthMode(String value) {
+        given.put(PatternOption.FOOT_LENGTH_MODE, value);
+    }
+
+    @Option(names = "--leg-length-mode", order = 16, paramLabel = "WORD")
+    private void legLengthMode(String value) {
+        given.put(PatternOption.LEG_LENGTH_MODE, value);
+    }
+
+    @Option(names = "--cuff-length-mode", order = 16, paramLabel = "WORD")
+    private void cuffLengthMode(String value) {
+        given.put(PatternOption.CUFF_LENGTH_MODE, value);
+    }
+
+    @Option(names = "--snap", order = 16, paramLabel = "WORD")
+    private void snap(String value) {
+        given.put(PatternOption.SNAP, value);
+    }
+
     @Option(names = "--yarn", order = 17, paramLabel = "YARN")
     private void yarn(String value) {
         given.put(PatternOption.YARN, value);

@@ -6,6 +6,10 @@ import static turnheel.model.pattern.PatternPackage.Literals.CALF_LEG_ELEMENT__C
 import static turnheel.model.pattern.PatternPackage.Literals.CALF_LEG_ELEMENT__LENGTH;
 import static turnheel.model.pattern.PatternPackage.Literals.FLAP_HEEL_ELEMENT__FLAP_LENGTH;
 import static turnheel.model.pattern.PatternPackage.Literals.FLAP_HEEL_ELEMENT__TURN;
+import static turnheel.model.pattern.PatternPackage.Literals.LENGTHS_ELEMENT__CUFF;
+import static turnheel.model.pattern.PatternPackage.Literals.LENGTHS_ELEMENT__FOOT;
+import static turnheel.model.pattern.PatternPackage.Literals.LENGTHS_ELEMENT__LEG;
+import static turnheel.model.pattern.PatternPackage.Literals.LENGTHS_ELEMENT__SNAP;
 import static turnheel.model.pattern.PatternPackage.Literals.PATTERN__CUFF;
 import static turnheel.model.pattern.PatternPackage.Literals.PATTERN__HEEL;
 import static turnheel.model.pattern.PatternPackage.Literals.PATTERN__LEG;
@@ -32,11 +36,13 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.Lengths;
 import turnheel.engine.design.Materials;
 import turnheel.model.Door;
 import turnheel.model.Literals;
 import turnheel.model.PartElements;
 import turnheel.model.StitchPatternText;
+import turnheel.model.pattern.LengthsElement;
 import turnheel.model.pattern.Pattern;
 import turnheel.model.pattern.StitchPatternElement;
 
@@ -47,7 +53,7 @@ import turnheel.model.pattern.StitchPatternElement;
  */
 enum PatternOption {
     TITLE, DIRECTION, GAUGE, TOE, HEEL, LEG, CUFF, INCREASE, TURN, HEEL_TURN, FLAP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS,
-    STITCH_PATTERN, YARN, SWATCH;
+    STITCH_PATTERN, FOOT_LENGTH_MODE, LEG_LENGTH_MODE, CUFF_LENGTH_MODE, SNAP, YARN, SWATCH;
 
     String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
@@ -74,7 +80,8 @@ enum PatternOption {
             case STITCH_PATTERN -> StitchPatternText.of(document.getStitchPatterns());
             case YARN -> MaterialsText.yarn(Door.materials(document));
             case SWATCH -> MaterialsText.swatch(Door.materials(document));
-            case INCREASE, TURN, HEEL_TURN, FLAP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS -> places(document)
+            case INCREASE, TURN, HEEL_TURN, FLAP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS, FOOT_LENGTH_MODE, LEG_LENGTH_MODE,
+                    CUFF_LENGTH_MODE, SNAP -> places(document)
                     .map(place -> AttributeText.of(place.attribute(), place.value()))
                     .distinct().collect(Collectors.joining(" "));
         };
@@ -98,6 +105,10 @@ enum PatternOption {
             case YARN -> write(document, MaterialsText.withYarn(Door.materials(document), given, value));
             case SWATCH -> write(document, MaterialsText.withSwatch(Door.materials(document), given, value));
             case INCREASE, TURN, HEEL_TURN, FLAP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS -> writeChoice(document, given, value);
+            case FOOT_LENGTH_MODE, LEG_LENGTH_MODE, CUFF_LENGTH_MODE, SNAP -> {
+                document.setLengths(lengths(document));
+                writeChoice(document, given, value);
+            }
         }
     }
 
@@ -131,6 +142,11 @@ enum PatternOption {
         return PartKind.word(part, ((EObject) document.eGet(part)).eClass());
     }
 
+    /** How the document says lengths, or a new element that says them as usual. */
+    private static LengthsElement lengths(Pattern document) {
+        return Objects.requireNonNullElseGet(document.getLengths(), () -> PartElements.lengths(Lengths.USUAL));
+    }
+
     /** An attribute of a part that is in the document. */
     private record Place(EObject element, EAttribute attribute) {
         Object value() {
@@ -139,8 +155,9 @@ enum PatternOption {
     }
 
     private Stream<Place> places(Pattern document) {
-        return Stream.of(PATTERN__TOE, PATTERN__HEEL, PATTERN__LEG, PATTERN__CUFF)
-                .map(part -> (EObject) document.eGet(part))
+        Stream<EObject> parts = Stream.of(PATTERN__TOE, PATTERN__HEEL, PATTERN__LEG, PATTERN__CUFF)
+                .map(part -> (EObject) document.eGet(part));
+        return Stream.concat(parts, Stream.of(lengths(document)))
                 .flatMap(element -> Arrays.stream(attributes())
                         .filter(attribute -> attribute.getEContainingClass().isInstance(element))
                         .map(attribute -> new Place(element, attribute)));
@@ -157,6 +174,10 @@ enum PatternOption {
             case LENGTH -> new EAttribute[] {STRAIGHT_LEG_ELEMENT__LENGTH, CALF_LEG_ELEMENT__LENGTH};
             case LEG_COUNT -> new EAttribute[] {STRAIGHT_LEG_ELEMENT__COUNT, CALF_LEG_ELEMENT__COUNT};
             case CUFF_ADJUSTS -> new EAttribute[] {RIB_CUFF_ELEMENT__MAY_ADJUST};
+            case FOOT_LENGTH_MODE -> new EAttribute[] {LENGTHS_ELEMENT__FOOT};
+            case LEG_LENGTH_MODE -> new EAttribute[] {LENGTHS_ELEMENT__LEG};
+            case CUFF_LENGTH_MODE -> new EAttribute[] {LENGTHS_ELEMENT__CUFF};
+            case SNAP -> new EAttribute[] {LENGTHS_ELEMENT__SNAP};
             case TITLE, DIRECTION, GAUGE, TOE, HEEL, LEG, CUFF, STITCH_PATTERN, YARN, SWATCH -> new EAttribute[0];
         };
     }

@@ -74,7 +74,7 @@ class DoorTest {
                 swatch.setRounds(40);
                 swatch.setGrams(12.5);
             }
-            default -> assertTrue(object.eClass().getName().matches(".*(Toe|Heel|Leg|Cuff|Materials)Element"),
+            default -> assertTrue(object.eClass().getName().matches(".*(Toe|Heel|Leg|Cuff|Materials|Lengths)Element"),
                     object.toString());
         }
         Design design = Door.design(EveryClass.patternWith(object));

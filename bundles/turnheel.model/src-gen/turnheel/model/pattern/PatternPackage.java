@@ -184,13 +184,22 @@ public interface PatternPackage extends EPackage {
 	int PATTERN__MATERIALS = 12;
 
 	/**
+	 * The feature id for the '<em><b>Lengths</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PATTERN__LENGTHS = 13;
+
+	/**
 	 * The feature id for the '<em><b>Sizes</b></em>' containment reference list.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PATTERN__SIZES = 13;
+	int PATTERN__SIZES = 14;
 
 	/**
 	 * The number of structural features of the '<em>Pattern</em>' class.
@@ -199,7 +208,7 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PATTERN_FEATURE_COUNT = 14;
+	int PATTERN_FEATURE_COUNT = 15;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.ToeElementImpl <em>Toe Element</em>}' class.
@@ -907,6 +916,61 @@ public interface PatternPackage extends EPackage {
 	int SWATCH_ELEMENT_FEATURE_COUNT = 3;
 
 	/**
+	 * The meta object id for the '{@link turnheel.model.pattern.impl.LengthsElementImpl <em>Lengths Element</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.model.pattern.impl.LengthsElementImpl
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLengthsElement()
+	 * @generated
+	 */
+	int LENGTHS_ELEMENT = 22;
+
+	/**
+	 * The feature id for the '<em><b>Foot</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LENGTHS_ELEMENT__FOOT = 0;
+
+	/**
+	 * The feature id for the '<em><b>Leg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LENGTHS_ELEMENT__LEG = 1;
+
+	/**
+	 * The feature id for the '<em><b>Cuff</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LENGTHS_ELEMENT__CUFF = 2;
+
+	/**
+	 * The feature id for the '<em><b>Snap</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LENGTHS_ELEMENT__SNAP = 3;
+
+	/**
+	 * The number of structural features of the '<em>Lengths Element</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LENGTHS_ELEMENT_FEATURE_COUNT = 4;
+
+	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.SizeElementImpl <em>Size Element</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -914,7 +978,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSizeElement()
 	 * @generated
 	 */
-	int SIZE_ELEMENT = 22;
+	int SIZE_ELEMENT = 23;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -969,7 +1033,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getEntryElement()
 	 * @generated
 	 */
-	int ENTRY_ELEMENT = 23;
+	int ENTRY_ELEMENT = 24;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1006,7 +1070,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getInputElement()
 	 * @generated
 	 */
-	int INPUT_ELEMENT = 24;
+	int INPUT_ELEMENT = 25;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1043,7 +1107,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getOverrideElement()
 	 * @generated
 	 */
-	int OVERRIDE_ELEMENT = 25;
+	int OVERRIDE_ELEMENT = 26;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1080,7 +1144,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getDirection()
 	 * @generated
 	 */
-	int DIRECTION = 26;
+	int DIRECTION = 27;
 
 	/**
 	 * The meta object id for the '<em>Increase</em>' data type.
@@ -1090,7 +1154,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getIncrease()
 	 * @generated
 	 */
-	int INCREASE = 27;
+	int INCREASE = 28;
 
 	/**
 	 * The meta object id for the '<em>Turn Method</em>' data type.
@@ -1100,7 +1164,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getTurnMethod()
 	 * @generated
 	 */
-	int TURN_METHOD = 28;
+	int TURN_METHOD = 29;
 
 	/**
 	 * The meta object id for the '<em>Sock Length</em>' data type.
@@ -1110,7 +1174,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSockLength()
 	 * @generated
 	 */
-	int SOCK_LENGTH = 29;
+	int SOCK_LENGTH = 30;
 
 	/**
 	 * The meta object id for the '<em>Heel Turn</em>' data type.
@@ -1120,7 +1184,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getHeelTurn()
 	 * @generated
 	 */
-	int HEEL_TURN = 30;
+	int HEEL_TURN = 31;
 
 	/**
 	 * The meta object id for the '<em>Cap</em>' data type.
@@ -1130,7 +1194,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getCap()
 	 * @generated
 	 */
-	int CAP = 31;
+	int CAP = 32;
 
 	/**
 	 * The meta object id for the '<em>Leg Count</em>' data type.
@@ -1140,7 +1204,27 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLegCount()
 	 * @generated
 	 */
-	int LEG_COUNT = 32;
+	int LEG_COUNT = 33;
+
+	/**
+	 * The meta object id for the '<em>Length Mode</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.LengthMode
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLengthMode()
+	 * @generated
+	 */
+	int LENGTH_MODE = 34;
+
+	/**
+	 * The meta object id for the '<em>Snap</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.Snap
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSnap()
+	 * @generated
+	 */
+	int SNAP = 35;
 
 	/**
 	 * The meta object id for the '<em>Zone</em>' data type.
@@ -1150,7 +1234,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getZone()
 	 * @generated
 	 */
-	int ZONE = 33;
+	int ZONE = 36;
 
 	/**
 	 * The meta object id for the '<em>Fit</em>' data type.
@@ -1160,7 +1244,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFit()
 	 * @generated
 	 */
-	int FIT = 34;
+	int FIT = 37;
 
 	/**
 	 * The meta object id for the '<em>Flap Length</em>' data type.
@@ -1170,7 +1254,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapLength()
 	 * @generated
 	 */
-	int FLAP_LENGTH = 35;
+	int FLAP_LENGTH = 38;
 
 	/**
 	 * The meta object id for the '<em>Gauge</em>' data type.
@@ -1180,7 +1264,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getGauge()
 	 * @generated
 	 */
-	int GAUGE = 36;
+	int GAUGE = 39;
 
 	/**
 	 * The meta object id for the '<em>Quantity</em>' data type.
@@ -1190,7 +1274,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getQuantity()
 	 * @generated
 	 */
-	int QUANTITY = 37;
+	int QUANTITY = 40;
 
 	/**
 	 * The meta object id for the '<em>Key</em>' data type.
@@ -1200,7 +1284,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getKey()
 	 * @generated
 	 */
-	int KEY = 38;
+	int KEY = 41;
 
 
 	/**
@@ -1355,6 +1439,17 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getPattern_Materials();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link turnheel.model.pattern.Pattern#getLengths <em>Lengths</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Lengths</em>'.
+	 * @see turnheel.model.pattern.Pattern#getLengths()
+	 * @see #getPattern()
+	 * @generated
+	 */
+	EReference getPattern_Lengths();
 
 	/**
 	 * Returns the meta object for the containment reference list '{@link turnheel.model.pattern.Pattern#getSizes <em>Sizes</em>}'.
@@ -1952,6 +2047,60 @@ public interface PatternPackage extends EPackage {
 	EAttribute getSwatchElement_Grams();
 
 	/**
+	 * Returns the meta object for class '{@link turnheel.model.pattern.LengthsElement <em>Lengths Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Lengths Element</em>'.
+	 * @see turnheel.model.pattern.LengthsElement
+	 * @generated
+	 */
+	EClass getLengthsElement();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.LengthsElement#getFoot <em>Foot</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Foot</em>'.
+	 * @see turnheel.model.pattern.LengthsElement#getFoot()
+	 * @see #getLengthsElement()
+	 * @generated
+	 */
+	EAttribute getLengthsElement_Foot();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.LengthsElement#getLeg <em>Leg</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Leg</em>'.
+	 * @see turnheel.model.pattern.LengthsElement#getLeg()
+	 * @see #getLengthsElement()
+	 * @generated
+	 */
+	EAttribute getLengthsElement_Leg();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.LengthsElement#getCuff <em>Cuff</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cuff</em>'.
+	 * @see turnheel.model.pattern.LengthsElement#getCuff()
+	 * @see #getLengthsElement()
+	 * @generated
+	 */
+	EAttribute getLengthsElement_Cuff();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.LengthsElement#getSnap <em>Snap</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Snap</em>'.
+	 * @see turnheel.model.pattern.LengthsElement#getSnap()
+	 * @see #getLengthsElement()
+	 * @generated
+	 */
+	EAttribute getLengthsElement_Snap();
+
+	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.SizeElement <em>Size Element</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2126,6 +2275,26 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EDataType getLegCount();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.LengthMode <em>Length Mode</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Length Mode</em>'.
+	 * @see turnheel.engine.design.LengthMode
+	 * @generated
+	 */
+	EDataType getLengthMode();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.Snap <em>Snap</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Snap</em>'.
+	 * @see turnheel.engine.design.Snap
+	 * @generated
+	 */
+	EDataType getSnap();
 
 	/**
 	 * Returns the meta object for data type '{@link turnheel.engine.design.StitchPattern.Zone <em>Zone</em>}'.
@@ -2322,6 +2491,14 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EReference PATTERN__MATERIALS = eINSTANCE.getPattern_Materials();
+
+		/**
+		 * The meta object literal for the '<em><b>Lengths</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PATTERN__LENGTHS = eINSTANCE.getPattern_Lengths();
 
 		/**
 		 * The meta object literal for the '<em><b>Sizes</b></em>' containment reference list feature.
@@ -2814,6 +2991,48 @@ public interface PatternPackage extends EPackage {
 		EAttribute SWATCH_ELEMENT__GRAMS = eINSTANCE.getSwatchElement_Grams();
 
 		/**
+		 * The meta object literal for the '{@link turnheel.model.pattern.impl.LengthsElementImpl <em>Lengths Element</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.model.pattern.impl.LengthsElementImpl
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLengthsElement()
+		 * @generated
+		 */
+		EClass LENGTHS_ELEMENT = eINSTANCE.getLengthsElement();
+
+		/**
+		 * The meta object literal for the '<em><b>Foot</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LENGTHS_ELEMENT__FOOT = eINSTANCE.getLengthsElement_Foot();
+
+		/**
+		 * The meta object literal for the '<em><b>Leg</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LENGTHS_ELEMENT__LEG = eINSTANCE.getLengthsElement_Leg();
+
+		/**
+		 * The meta object literal for the '<em><b>Cuff</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LENGTHS_ELEMENT__CUFF = eINSTANCE.getLengthsElement_Cuff();
+
+		/**
+		 * The meta object literal for the '<em><b>Snap</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LENGTHS_ELEMENT__SNAP = eINSTANCE.getLengthsElement_Snap();
+
+		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.SizeElementImpl <em>Size Element</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -2970,6 +3189,26 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EDataType LEG_COUNT = eINSTANCE.getLegCount();
+
+		/**
+		 * The meta object literal for the '<em>Length Mode</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.LengthMode
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLengthMode()
+		 * @generated
+		 */
+		EDataType LENGTH_MODE = eINSTANCE.getLengthMode();
+
+		/**
+		 * The meta object literal for the '<em>Snap</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.Snap
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSnap()
+		 * @generated
+		 */
+		EDataType SNAP = eINSTANCE.getSnap();
 
 		/**
 		 * The meta object literal for the '<em>Zone</em>' data type.

@@ -15,12 +15,15 @@ import turnheel.engine.design.Design;
 import turnheel.engine.design.Direction;
 import turnheel.engine.design.Increase;
 import turnheel.engine.design.LegCount;
+import turnheel.engine.design.LengthMode;
+import turnheel.engine.design.Lengths;
 import turnheel.engine.design.Materials;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RoundToe;
 import turnheel.engine.design.ShortRowHeel;
 import turnheel.engine.design.Size;
+import turnheel.engine.design.Snap;
 import turnheel.engine.design.SockLength;
 import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.StitchPattern.Fit;
@@ -45,7 +48,7 @@ class ContentHashTest {
                 new RoundToe(4, Increase.YARN_OVER), new ShortRowHeel(TurnMethod.WRAPPED),
                 new StraightLeg(SockLength.CREW), new RibCuff(2, 2), List.of(size));
         assertEquals("""
-                turnheel-design/2
+                turnheel-design/3
                 title "Two\\u000alines"
                 direction TOE_UP
                 gauge.stitches 32/10 cm
@@ -55,6 +58,7 @@ class ContentHashTest {
                 leg StraightLeg[length=CREW, count=AS_FOOT]
                 cuff RibCuff[knit=2, purl=2, mayAdjust=false]
                 materials "Materials[yarn=Optional.empty, balls=OptionalInt.empty, swatch=Optional.empty, margin=10 %]"
+                lengths Lengths[foot=BOTH, leg=BOTH, cuff=ROUNDS, snap=NONE]
                 size "M \\u0022big\\u0022"
                   input body.footCircumference 22 cm
                   input body.footLength 9.5 in
@@ -99,6 +103,10 @@ class ContentHashTest {
                 DESIGN.withMaterials(Materials.of(Yarn.of("Lamp Sock", 200, 50))),
                 DESIGN.withMaterials(Materials.of(Yarn.of("Lamp Sock", 210, 50))),
                 DESIGN.withMaterials(Materials.of(Yarn.of("Lamp Sock", 200, 50)).withBalls(2)),
+                DESIGN.withLengths(new Lengths(LengthMode.TO_FIT, LengthMode.BOTH, LengthMode.ROUNDS, Snap.NONE)),
+                DESIGN.withLengths(new Lengths(LengthMode.BOTH, LengthMode.MEASURE, LengthMode.ROUNDS, Snap.NONE)),
+                DESIGN.withLengths(new Lengths(LengthMode.BOTH, LengthMode.BOTH, LengthMode.BOTH, Snap.NONE)),
+                DESIGN.withLengths(new Lengths(LengthMode.BOTH, LengthMode.BOTH, LengthMode.ROUNDS, Snap.FOOT)),
                 Designs.with(DESIGN, DESIGN.title(), DESIGN.sizes().subList(0, 4)),
                 Designs.with(DESIGN, DESIGN.title(), DESIGN.sizes().reversed()),
                 only(first),
