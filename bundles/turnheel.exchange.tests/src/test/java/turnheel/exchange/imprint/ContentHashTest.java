@@ -65,7 +65,7 @@ class ContentHashTest {
                   override foot.stitches 64
                 """, DesignText.of(design));
         // computed with sha256sum from the text above
-        assertEquals("19a71ae5675a2b190337bd223807cf388e65b72787011b17cab4b81819cca973", ContentHash.of(design));
+        assertEquals("3910d9661c4e29061735492ef53b5a43bd079d341762bc9a0c875fc81a5f8350", ContentHash.of(design));
     }
 
     @Test
