@@ -15,7 +15,6 @@ import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-import turnheel.engine.design.Direction;
 import turnheel.engine.term.Key;
 import turnheel.engine.term.Terms;
 
@@ -83,9 +82,9 @@ final class StarToeChoice {
                     .orElseThrow();
         }
 
-        /** Whether the toe is as deep as usual at its best. */
-        boolean isUsual(int sections, int setUp) {
-            double share = (best(IntStream.of(sections)).rounds() + setUp) / ideal * ToeDepth.AIM;
+        /** Whether the toe is as deep as usual at its best; the same in both directions, so without the set-up round. */
+        boolean isUsual(int sections) {
+            double share = best(IntStream.of(sections)).rounds() / ideal * ToeDepth.AIM;
             return share >= ToeDepth.SHALLOWEST && share <= ToeDepth.DEEPEST;
         }
 
@@ -105,10 +104,10 @@ final class StarToeChoice {
     }
 
     /** Sets both numbers of every size whose foot has its count; what the designer set stays. */
-    static void choose(List<SizeSheet> sheets, Direction direction) {
+    static void choose(List<SizeSheet> sheets) {
         List<Toe> toes = sheets.stream().flatMap(sheet -> Toe.of(sheet).stream()).toList();
         List<Toe> free = toes.stream().filter(toe -> !toe.hasOwnSections()).toList();
-        OptionalInt common = common(free, direction == Direction.TOE_UP ? 1 : 0);
+        OptionalInt common = common(free);
         for (Toe toe : toes) {
             if (toe.hasOwnSections()) {
                 toe.take(toe.best(IntStream.of((int) toe.sheet().override(TOE_POINTS).getAsDouble())));
@@ -120,9 +119,8 @@ final class StarToeChoice {
         }
     }
 
-    /** @param setUp rounds that lie along the foot beside those of the toe */
-    private static OptionalInt common(List<Toe> toes, int setUp) {
-        return sections(lines -> toes.stream().allMatch(toe -> toe.isDividedBy(lines) && toe.isUsual(lines, setUp))).boxed()
+    private static OptionalInt common(List<Toe> toes) {
+        return sections(lines -> toes.stream().allMatch(toe -> toe.isDividedBy(lines) && toe.isUsual(lines))).boxed()
                 .min(Comparator.comparingDouble((Integer lines) -> toes.stream().mapToDouble(toe -> toe.cost(lines)).sum())
                         .thenComparingInt(lines -> Math.abs(lines - USUAL_SECTIONS)))
                 .map(OptionalInt::of).orElse(OptionalInt.empty());
