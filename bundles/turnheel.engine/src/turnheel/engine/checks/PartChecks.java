@@ -52,7 +52,6 @@ import turnheel.engine.design.Design;
 import turnheel.engine.design.Direction;
 import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.HeelTurn;
-import turnheel.engine.design.Increase;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.design.RoundToe;
 import turnheel.engine.design.ShortRowHeel;
@@ -73,7 +72,6 @@ final class PartChecks {
     private static final double DEEPEST_TOE_PERCENT = 100 * ToeDepth.DEEPEST;
     private static final double NARROWEST_HEEL_PERCENT = 50;
     private static final double WIDEST_HEEL_PERCENT = 60;
-    private static final int FEWEST_SECTION_STITCHES = 2;
     private static final double WORN_STRETCH = 1.25;
     private static final int NARROWEST_CENTRE = 2;
     private static final int SIDES = 2;
@@ -121,7 +119,7 @@ final class PartChecks {
                 taper(TOE_TIP, TOE_ALTERNATE_FROM, FOOT_STITCHES);
                 secondLine();
             }
-            case StarToe toe -> sections(toe.increase());
+            case StarToe toe -> sections(toe);
             case ShortRowToe toe -> {
                 centre(TOE_CENTRE, TOE_STITCHES);
                 cupOfHalf();
@@ -164,10 +162,12 @@ final class PartChecks {
         }
     }
 
-    /** A section grows from one stitch; what a yarn-over adds is closed in a round that sections of two do not have. */
-    private void sections(Increase increase) {
-        boolean closes = design.direction() == Direction.TOE_UP && increase == Increase.YARN_OVER;
-        double fewest = closes ? FEWEST_SECTION_STITCHES + 1 : FEWEST_SECTION_STITCHES;
+    private void sections(StarToe toe) {
+        int step = toe.sectionStep(design.direction());
+        if (has(TOE_POINTS) && value(TOE_POINTS) % step != 0) {
+            findings.add(Check.OVERRIDE_BREAKS, TOE_POINTS, Multiples.of(step), value(TOE_POINTS));
+        }
+        int fewest = toe.fewestInSection(design.direction());
         if (has(TOE_POINTS) && value(TOE_SECTIONS_FROM) < fewest * value(TOE_POINTS)) {
             findings.add(Check.TOE_ORDER, TOE_POINTS, Findings.range(2, Math.floor(value(FOOT_STITCHES) / fewest)),
                     value(TOE_POINTS));

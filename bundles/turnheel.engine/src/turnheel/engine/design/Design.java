@@ -16,16 +16,20 @@ import java.util.Set;
  * @param materials what it is made of, as far as that is decided
  * @param lengths how the pattern says how far it is worked
  * @param sizes in the designer's order, smallest first as a rule
- * @throws IllegalArgumentException when there is no size, two sizes share an id or a label, or two stitch
- *     patterns a zone
+ * @param ownRows numbers that the designer has computed, in the designer's order
+ * @throws IllegalArgumentException when there is no size, two sizes share an id or a label, two stitch patterns a
+ *     zone or two own rows a key, or when there are more than {@link OwnRow#MOST} own rows
  */
 public record Design(String title, Direction direction, Gauge stitchGauge, Gauge roundGauge, Toe toe, Heel heel, Leg leg,
-        Cuff cuff, List<StitchPattern> stitchPatterns, Materials materials, Lengths lengths, List<Size> sizes) {
+        Cuff cuff, List<StitchPattern> stitchPatterns, Materials materials, Lengths lengths, List<Size> sizes,
+        List<OwnRow> ownRows) {
 
     public Design {
         stitchPatterns = List.copyOf(stitchPatterns);
         sizes = List.copyOf(sizes);
+        ownRows = List.copyOf(ownRows);
         requireOneForEachZone(stitchPatterns);
+        OwnRow.requireDistinct(ownRows);
         if (sizes.isEmpty()) {
             throw new IllegalArgumentException("a pattern needs at least one size");
         }
@@ -41,10 +45,11 @@ public record Design(String title, Direction direction, Gauge stitchGauge, Gauge
         }
     }
 
-    /** A pattern whose lengths are said as usual. */
+    /** A pattern whose lengths are said as usual, without rows of the designer's own. */
     public Design(String title, Direction direction, Gauge stitchGauge, Gauge roundGauge, Toe toe, Heel heel, Leg leg,
             Cuff cuff, List<StitchPattern> stitchPatterns, Materials materials, List<Size> sizes) {
-        this(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, materials, Lengths.USUAL, sizes);
+        this(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, materials, Lengths.USUAL,
+                sizes, List.of());
     }
 
     /** A pattern whose materials nobody has decided yet. */
@@ -62,13 +67,19 @@ public record Design(String title, Direction direction, Gauge stitchGauge, Gauge
     /** The same pattern of other materials. */
     public Design withMaterials(Materials other) {
         return new Design(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, other, lengths,
-                sizes);
+                sizes, ownRows);
     }
 
     /** The same pattern with its lengths said in another way. */
     public Design withLengths(Lengths other) {
         return new Design(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, materials, other,
-                sizes);
+                sizes, ownRows);
+    }
+
+    /** The same pattern with these own rows in place of its own. */
+    public Design withOwnRows(List<OwnRow> others) {
+        return new Design(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, materials,
+                lengths, sizes, others);
     }
 
     private static void requireOneForEachZone(List<StitchPattern> patterns) {

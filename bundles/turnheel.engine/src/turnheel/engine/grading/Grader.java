@@ -76,7 +76,7 @@ public final class Grader {
     /** What a part picks by comparison once the feet have their counts. */
     private void chooseForParts(List<SizeSheet> sheets) {
         switch (design.toe()) {
-            case StarToe toe -> StarToeChoice.choose(sheets);
+            case StarToe toe -> StarToeChoice.choose(sheets, toe.sectionStep(design.direction()));
             case RoundToe toe -> { }
             case WedgeToe toe -> { }
             case ShortRowToe toe -> { }

@@ -36,17 +36,17 @@ final class StarToeChoice {
     }
 
     /** A toe that is to be shaped, with the rounds that would be ideal. */
-    private record Toe(SizeSheet sheet, int foot, double ideal) {
+    private record Toe(SizeSheet sheet, int foot, double ideal, int step) {
 
         /** Empty where the foot is not measured. */
-        static Optional<Toe> of(SizeSheet sheet) {
+        static Optional<Toe> of(SizeSheet sheet, int step) {
             OptionalDouble length = sheet.value(WANTED_LENGTH);
             OptionalDouble foot = sheet.value(FOOT_STITCHES);
             if (length.isEmpty() || foot.isEmpty()) {
                 return Optional.empty();
             }
             double rounds = length.getAsDouble() * sheet.value(GAUGE_ROUNDS).orElseThrow() / 100;
-            return Optional.of(new Toe(sheet, (int) Math.rint(foot.getAsDouble()), ToeDepth.AIM * rounds));
+            return Optional.of(new Toe(sheet, (int) Math.rint(foot.getAsDouble()), ToeDepth.AIM * rounds, step));
         }
 
         boolean hasOwnSections() {
@@ -64,8 +64,8 @@ final class StarToeChoice {
         /** What is compared where the size picks for itself. */
         IntStream ownSections() {
             IntPredicate suit = Stream.<IntPredicate>of(this::isDividedBy, this::hasRoomFor)
-                    .filter(better -> sections(better).findAny().isPresent()).findFirst().orElse(sections -> true);
-            return sections(suit);
+                    .filter(better -> sections(step, better).findAny().isPresent()).findFirst().orElse(sections -> true);
+            return sections(step, suit);
         }
 
         /** The best pair of these sections; what the designer set stays. */
@@ -103,11 +103,15 @@ final class StarToeChoice {
     private StarToeChoice() {
     }
 
-    /** Sets both numbers of every size whose foot has its count; what the designer set stays. */
-    static void choose(List<SizeSheet> sheets) {
-        List<Toe> toes = sheets.stream().flatMap(sheet -> Toe.of(sheet).stream()).toList();
+    /**
+     * Sets both numbers of every size whose foot has its count; what the designer set stays.
+     *
+     * @param step what a number of sections is a multiple of
+     */
+    static void choose(List<SizeSheet> sheets, int step) {
+        List<Toe> toes = sheets.stream().flatMap(sheet -> Toe.of(sheet, step).stream()).toList();
         List<Toe> free = toes.stream().filter(toe -> !toe.hasOwnSections()).toList();
-        OptionalInt common = common(free);
+        OptionalInt common = common(free, step);
         for (Toe toe : toes) {
             if (toe.hasOwnSections()) {
                 toe.take(toe.best(IntStream.of((int) toe.sheet().override(TOE_POINTS).getAsDouble())));
@@ -119,15 +123,16 @@ final class StarToeChoice {
         }
     }
 
-    private static OptionalInt common(List<Toe> toes) {
-        return sections(lines -> toes.stream().allMatch(toe -> toe.isDividedBy(lines) && toe.isUsual(lines))).boxed()
+    private static OptionalInt common(List<Toe> toes, int step) {
+        return sections(step, lines -> toes.stream().allMatch(toe -> toe.isDividedBy(lines) && toe.isUsual(lines))).boxed()
                 .min(Comparator.comparingDouble((Integer lines) -> toes.stream().mapToDouble(toe -> toe.cost(lines)).sum())
                         .thenComparingInt(lines -> Math.abs(lines - USUAL_SECTIONS)))
                 .map(OptionalInt::of).orElse(OptionalInt.empty());
     }
 
-    private static IntStream sections(IntPredicate suit) {
-        return IntStream.rangeClosed(StarToeRules.FEWEST_SECTIONS, StarToeRules.MOST_SECTIONS).filter(suit);
+    private static IntStream sections(int step, IntPredicate suit) {
+        return IntStream.rangeClosed(StarToeRules.FEWEST_SECTIONS, StarToeRules.MOST_SECTIONS)
+                .filter(lines -> lines % step == 0).filter(suit);
     }
 
     private static double rounds(int section, int plainMost) {

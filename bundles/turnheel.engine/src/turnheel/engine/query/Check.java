@@ -78,7 +78,15 @@ public enum Check {
     /** A pair takes more yarn than the pattern states. */
     YARN_BALLS("yarn.beyond-balls", WARNING),
     /** The last ball is used up to its end. */
-    YARN_END("yarn.ball-end", WARNING);
+    YARN_END("yarn.ball-end", WARNING),
+    /** The formula of an own row cannot be read. */
+    OWN_UNREAD("own.unread", ERROR),
+    /** An own row reads a row that the pattern does not have. */
+    OWN_UNKNOWN_KEY("own.unknown-key", ERROR),
+    /** An own row reads itself, perhaps by way of others. */
+    OWN_CIRCULAR("own.circular", ERROR),
+    /** The formula of an own row gives no number, such as a division by zero. */
+    OWN_NO_NUMBER("own.no-number", ERROR);
 
     private final String id;
     private final Severity severity;

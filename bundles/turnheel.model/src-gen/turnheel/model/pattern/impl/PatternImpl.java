@@ -27,6 +27,7 @@ import turnheel.model.pattern.HeelElement;
 import turnheel.model.pattern.LegElement;
 import turnheel.model.pattern.LengthsElement;
 import turnheel.model.pattern.MaterialsElement;
+import turnheel.model.pattern.OwnRowElement;
 import turnheel.model.pattern.Pattern;
 import turnheel.model.pattern.PatternPackage;
 import turnheel.model.pattern.SizeElement;
@@ -56,6 +57,7 @@ import turnheel.model.pattern.ToeElement;
  *   <li>{@link turnheel.model.pattern.impl.PatternImpl#getMaterials <em>Materials</em>}</li>
  *   <li>{@link turnheel.model.pattern.impl.PatternImpl#getLengths <em>Lengths</em>}</li>
  *   <li>{@link turnheel.model.pattern.impl.PatternImpl#getSizes <em>Sizes</em>}</li>
+ *   <li>{@link turnheel.model.pattern.impl.PatternImpl#getOwnRows <em>Own Rows</em>}</li>
  * </ul>
  *
  * @generated
@@ -280,6 +282,16 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 	 * @ordered
 	 */
 	protected EList<SizeElement> sizes;
+
+	/**
+	 * The cached value of the '{@link #getOwnRows() <em>Own Rows</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getOwnRows()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<OwnRowElement> ownRows;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -763,6 +775,19 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 	 * @generated
 	 */
 	@Override
+	public EList<OwnRowElement> getOwnRows() {
+		if (ownRows == null) {
+			ownRows = new EObjectContainmentEList<OwnRowElement>(OwnRowElement.class, this, PatternPackage.PATTERN__OWN_ROWS);
+		}
+		return ownRows;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case PatternPackage.PATTERN__TOE:
@@ -781,6 +806,8 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 				return basicSetLengths(null, msgs);
 			case PatternPackage.PATTERN__SIZES:
 				return ((InternalEList<?>)getSizes()).basicRemove(otherEnd, msgs);
+			case PatternPackage.PATTERN__OWN_ROWS:
+				return ((InternalEList<?>)getOwnRows()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -823,6 +850,8 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 				return getLengths();
 			case PatternPackage.PATTERN__SIZES:
 				return getSizes();
+			case PatternPackage.PATTERN__OWN_ROWS:
+				return getOwnRows();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -883,6 +912,10 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 				getSizes().clear();
 				getSizes().addAll((Collection<? extends SizeElement>)newValue);
 				return;
+			case PatternPackage.PATTERN__OWN_ROWS:
+				getOwnRows().clear();
+				getOwnRows().addAll((Collection<? extends OwnRowElement>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -940,6 +973,9 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 			case PatternPackage.PATTERN__SIZES:
 				getSizes().clear();
 				return;
+			case PatternPackage.PATTERN__OWN_ROWS:
+				getOwnRows().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -982,6 +1018,8 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 				return lengths != null;
 			case PatternPackage.PATTERN__SIZES:
 				return sizes != null && !sizes.isEmpty();
+			case PatternPackage.PATTERN__OWN_ROWS:
+				return ownRows != null && !ownRows.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}

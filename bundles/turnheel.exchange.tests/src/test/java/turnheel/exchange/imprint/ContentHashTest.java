@@ -11,13 +11,16 @@ import java.util.Set;
 
 import org.junit.jupiter.api.Test;
 
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.Direction;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.Lean;
 import turnheel.engine.design.LegCount;
 import turnheel.engine.design.LengthMode;
 import turnheel.engine.design.Lengths;
 import turnheel.engine.design.Materials;
+import turnheel.engine.design.OwnRow;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RoundToe;
@@ -48,12 +51,12 @@ class ContentHashTest {
                 new RoundToe(4, Increase.YARN_OVER), new ShortRowHeel(TurnMethod.WRAPPED),
                 new StraightLeg(SockLength.CREW), new RibCuff(2, 2), List.of(size));
         assertEquals("""
-                turnheel-design/3
+                turnheel-design/4
                 title "Two\\u000alines"
                 direction TOE_UP
                 gauge.stitches 32/10 cm
                 gauge.rounds 44/10 cm
-                toe RoundToe[lines=4, increase=YARN_OVER]
+                toe RoundToe[lines=4, increase=YARN_OVER, castOn=UNWORKED, lean=RIGHT]
                 heel ShortRowHeel[turn=WRAPPED]
                 leg StraightLeg[length=CREW, count=AS_FOOT]
                 cuff RibCuff[knit=2, purl=2, mayAdjust=false]
@@ -65,7 +68,7 @@ class ContentHashTest {
                   override foot.stitches 64
                 """, DesignText.of(design));
         // computed with sha256sum from the text above
-        assertEquals("3910d9661c4e29061735492ef53b5a43bd079d341762bc9a0c875fc81a5f8350", ContentHash.of(design));
+        assertEquals("d4e8c77651582b1772df259ff37d1faf72f3b3acde36c515aeb4cf273e419e0d", ContentHash.of(design));
     }
 
     @Test
@@ -92,6 +95,10 @@ class ContentHashTest {
                         DESIGN.toe(), DESIGN.heel(), DESIGN.leg(), DESIGN.cuff(), DESIGN.sizes()),
                 Designs.with(DESIGN, new RoundToe(5, Increase.YARN_OVER), DESIGN.leg(), DESIGN.cuff()),
                 Designs.with(DESIGN, new RoundToe(4, Increase.LIFTED), DESIGN.leg(), DESIGN.cuff()),
+                Designs.with(DESIGN, new RoundToe(4, Increase.YARN_OVER, CastOn.HALF_WORKED, Lean.RIGHT), DESIGN.leg(),
+                        DESIGN.cuff()),
+                Designs.with(DESIGN, new RoundToe(4, Increase.YARN_OVER, CastOn.UNWORKED, Lean.LEFT), DESIGN.leg(),
+                        DESIGN.cuff()),
                 Designs.with(DESIGN, new WedgeToe(Increase.LIFTED), DESIGN.leg(), DESIGN.cuff()),
                 Designs.with(DESIGN, DESIGN.toe(), new StraightLeg(SockLength.KNEE), DESIGN.cuff()),
                 Designs.with(DESIGN, DESIGN.toe(), DESIGN.leg(), new RibCuff(2, 1)),
@@ -107,6 +114,10 @@ class ContentHashTest {
                 DESIGN.withLengths(new Lengths(LengthMode.BOTH, LengthMode.MEASURE, LengthMode.ROUNDS, Snap.NONE)),
                 DESIGN.withLengths(new Lengths(LengthMode.BOTH, LengthMode.BOTH, LengthMode.BOTH, Snap.NONE)),
                 DESIGN.withLengths(new Lengths(LengthMode.BOTH, LengthMode.BOTH, LengthMode.ROUNDS, Snap.FOOT)),
+                DESIGN.withOwnRows(List.of(new OwnRow(new Key("own.half"), "", "foot.stitches/2"))),
+                DESIGN.withOwnRows(List.of(new OwnRow(new Key("own.half"), "Half", "foot.stitches/2"))),
+                DESIGN.withOwnRows(List.of(new OwnRow(new Key("own.half"), "", "foot.stitches/2 "))),
+                DESIGN.withOwnRows(List.of(new OwnRow(new Key("own.part"), "", "foot.stitches/2"))),
                 Designs.with(DESIGN, DESIGN.title(), DESIGN.sizes().subList(0, 4)),
                 Designs.with(DESIGN, DESIGN.title(), DESIGN.sizes().reversed()),
                 only(first),
@@ -136,6 +147,13 @@ class ContentHashTest {
     @Test
     void theNameOfAYarnCannotPassForAnotherLineEither() {
         String text = DesignText.of(DESIGN.withMaterials(Materials.of(Yarn.of("x\ndirection CUFF_DOWN", 200, 50))));
+        assertTrue(text.lines().noneMatch("direction CUFF_DOWN"::equals), text);
+    }
+
+    @Test
+    void theFormulaOfAnOwnRowCannotPassForAnotherLineEither() {
+        String text = DesignText.of(DESIGN.withOwnRows(
+                List.of(new OwnRow(new Key("own.half"), "x\"", "1\ndirection CUFF_DOWN"))));
         assertTrue(text.lines().noneMatch("direction CUFF_DOWN"::equals), text);
     }
 }
