@@ -10,6 +10,7 @@ import static turnheel.engine.design.Catalogue.TOE_ALTERNATE;
 import static turnheel.engine.design.Catalogue.TOE_EVERY_ROUND;
 
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -17,6 +18,7 @@ import java.util.stream.Collectors;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.grading.Cell;
 import turnheel.engine.grading.GradedSize;
+import turnheel.engine.grading.Source;
 import turnheel.engine.query.Check;
 import turnheel.engine.query.Query;
 import turnheel.engine.term.Key;
@@ -35,6 +37,7 @@ final class NumberChecks {
     private final GradedSize size;
     private final boolean footCountIsReported;
     private final Findings findings;
+    private final Set<Set<Key>> reported = new HashSet<>();
 
     /** @param known what was found before; a count of the foot that it is about is not reported by its consequences too */
     NumberChecks(GradedSize size, List<Query> known) {
@@ -52,7 +55,7 @@ final class NumberChecks {
 
     private void check(Cell cell) {
         if (!isWhole(cell.value())) {
-            if (followsFromSoundNumbers(cell)) {
+            if (followsFromSoundNumbers(cell) && isNewCause(cell)) {
                 findings.add(Check.NOT_WHOLE, cell.parameter(), "", cell.value());
             }
         } else if (cell.value() < 0 && !SAID_ELSEWHERE.contains(cell.parameter()) && followsFromSoundNumbers(cell)) {
@@ -69,6 +72,13 @@ final class NumberChecks {
             }
         }
         return !(footCountIsReported && leaves(cell.key()).equals(Set.of(FOOT_STITCHES.key())));
+    }
+
+    /** Several numbers that one override makes uneven are one slip. */
+    private boolean isNewCause(Cell cell) {
+        Set<Key> overridden = leaves(cell.key()).stream()
+                .filter(key -> size.cell(key).orElseThrow().source() == Source.OVERRIDE).collect(Collectors.toSet());
+        return overridden.isEmpty() || reported.add(overridden);
     }
 
     /** The counts and lines that somebody chose, or the solver did, and that a number comes from in the end. */

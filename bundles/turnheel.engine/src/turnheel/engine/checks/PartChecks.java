@@ -215,7 +215,7 @@ final class PartChecks {
         }
         if (heel > around) {
             findings.add(Check.HEEL_TOO_WIDE, HEEL_STITCHES, Notation.number(around), heel);
-        } else if (share < NARROWEST_HEEL_PERCENT || share > WIDEST_HEEL_PERCENT) {
+        } else if (heel < Math.floor(value(FOOT_STITCHES) * NARROWEST_HEEL_PERCENT / 100) || share > WIDEST_HEEL_PERCENT) {
             findings.add(Check.HEEL_SHARE, HEEL_STITCHES, Findings.range(NARROWEST_HEEL_PERCENT, WIDEST_HEEL_PERCENT),
                     Findings.beyond(share, 1, NARROWEST_HEEL_PERCENT, WIDEST_HEEL_PERCENT));
         }

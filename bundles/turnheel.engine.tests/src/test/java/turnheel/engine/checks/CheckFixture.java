@@ -118,6 +118,12 @@ record CheckFixture(Check check, Draft slip, Draft sound, Query query, List<Chec
                 Catalogue.TOE_CAST_ON, List.of(M), "a multiple of 6", "9"));
         // (20 - 10) / 4
         all.add(one(Check.NOT_WHOLE, "toe.castOn = 10", "toe.castOn = 12", Catalogue.TOE_EVERY_ROUND, "", "2.5"));
+        // (22 - 8) / 4, and (64 - 22) / 4 is not whole either
+        all.add(one(Check.NOT_WHOLE, "toe.alternateFrom = 22", "toe.alternateFrom = 24", Catalogue.TOE_EVERY_ROUND, "",
+                "3.5"));
+        // half of 63 for the heel, the instep and the toe
+        all.add(one(Check.OVERRIDE_BREAKS, "foot.stitches = 63", "foot.stitches = 64", Catalogue.FOOT_STITCHES,
+                "a multiple of 4, at least 8", "63"));
         // 64 - 65
         all.add(one(Check.NEGATIVE, "foot.instep = 65", "foot.instep = 33", Catalogue.FOOT_SOLE, "", "−1"));
         // twice 64 is 128
