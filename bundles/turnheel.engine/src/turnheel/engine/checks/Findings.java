@@ -35,8 +35,8 @@ final class Findings {
     }
 
     /**
-     * A value beyond a limit, to as many decimals as tell it from every limit: 1.6004 is not said to be 1.6 where 1.6 is the
-     * limit.
+     * A value beyond a limit, to as many decimals as tell it from every limit: 1.6004 is not said to be 1.6 where 1.6 is
+     * the limit.
      *
      * @param decimals at least
      */

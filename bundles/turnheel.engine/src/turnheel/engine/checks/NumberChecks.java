@@ -39,7 +39,7 @@ final class NumberChecks {
     private final Findings findings;
     private final Set<Set<Key>> reported = new HashSet<>();
 
-    /** @param known what was found before; a count of the foot that it is about is not reported by its consequences too */
+    /** @param known what was found before; a count of the foot that it is about is not asked about again */
     NumberChecks(GradedSize size, List<Query> known) {
         this.size = size;
         this.footCountIsReported = known.stream()

@@ -215,7 +215,8 @@ final class PartChecks {
         }
         if (heel > around) {
             findings.add(Check.HEEL_TOO_WIDE, HEEL_STITCHES, Notation.number(around), heel);
-        } else if (heel < Math.floor(value(FOOT_STITCHES) * NARROWEST_HEEL_PERCENT / 100) || share > WIDEST_HEEL_PERCENT) {
+        } else if (heel < Math.floor(value(FOOT_STITCHES) * NARROWEST_HEEL_PERCENT / 100)
+                || share > WIDEST_HEEL_PERCENT) {
             findings.add(Check.HEEL_SHARE, HEEL_STITCHES, Findings.range(NARROWEST_HEEL_PERCENT, WIDEST_HEEL_PERCENT),
                     Findings.beyond(share, 1, NARROWEST_HEEL_PERCENT, WIDEST_HEEL_PERCENT));
         }
@@ -340,7 +341,8 @@ final class PartChecks {
     private boolean steep(Parameter pairs, Parameter over, double room) {
         boolean steep = value(pairs) > 0 && (value(pairs) > value(over) || value(over) > room);
         if (steep) {
-            findings.add(Check.CALF_STEEP, over, Findings.range(value(pairs), Math.max(value(pairs), room)), value(over));
+            findings.add(Check.CALF_STEEP, over, Findings.range(value(pairs), Math.max(value(pairs), room)),
+                    value(over));
         }
         return steep;
     }

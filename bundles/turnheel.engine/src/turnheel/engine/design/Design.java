@@ -66,14 +66,14 @@ public record Design(String title, Direction direction, Gauge stitchGauge, Gauge
 
     /** The same pattern of other materials. */
     public Design withMaterials(Materials other) {
-        return new Design(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, other, lengths,
-                sizes, ownRows);
+        return new Design(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, other,
+                lengths, sizes, ownRows);
     }
 
     /** The same pattern with its lengths said in another way. */
     public Design withLengths(Lengths other) {
-        return new Design(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, materials, other,
-                sizes, ownRows);
+        return new Design(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, materials,
+                other, sizes, ownRows);
     }
 
     /** The same pattern with these own rows in place of its own. */

@@ -7,8 +7,8 @@ package turnheel.engine.design;
  * @param leg not to fit
  * @param cuff not to fit
  * @param snap where a stitch pattern is worked in whole repeats of its rows only
- * @throws IllegalArgumentException when leg or cuff is to fit: the foot alone has the wearer's own length to be measured
- *     against
+ * @throws IllegalArgumentException when leg or cuff is to fit: the foot alone has the wearer's own length to be
+ *     measured against
  */
 public record Lengths(LengthMode foot, LengthMode leg, LengthMode cuff, Snap snap) {
 

@@ -47,7 +47,7 @@ public final class Grader {
         return new Graded(design, rules, sizes, queries);
     }
 
-    /** The one measurement without default that something other than a check of comfort needs; from it others follow. */
+    /** The one measurement without default that something other than a check of comfort needs. */
     private void reportMissing(SizeSheet sheet) {
         if (sheet.value(Catalogue.FOOT_LENGTH).isEmpty()) {
             queries.add(new Query(Check.MEASUREMENT_MISSING, Catalogue.FOOT_LENGTH.key(),

@@ -46,9 +46,9 @@ final class LengthRules {
     }
 
     /**
-     * What the sock grows along the foot after the even rounds. Worked toe-up at 44 rounds over 10 cm: a gusset of 10 pairs
-     * and a turn of 20 rows are 20 + 20 rounds, 90.9 mm; with an ease of −10.8 mm the foot measures 101.7 mm less than the
-     * wearer's.
+     * What the sock grows along the foot after the even rounds. Worked toe-up at 44 rounds over 10 cm: a gusset of 10
+     * pairs and a turn of 20 rows are 20 + 20 rounds, 90.9 mm; with an ease of −10.8 mm the foot measures 101.7 mm less
+     * than the wearer's.
      */
     private static Term stillToCome(Design design) {
         return switch (design.direction()) {

@@ -29,12 +29,12 @@ import turnheel.engine.design.StitchPattern.Zone;
 import turnheel.engine.term.Term;
 
 /**
- * Rows of the stitch patterns, domain §§ 4 and 7. A pattern begins with row 1 in the first round of its part; one that lies
- * on the whole sock goes on where the part before left it. While a heel is worked the instep rests, except in the round
+ * Rows of the stitch patterns, domain §§ 4 and 7. A pattern begins with row 1 in the first round of its part; one that
+ * lies on the whole sock goes on where the part before left it. While a heel is worked the instep rests, except in the round
  * that picks up along a flap. Rounds that only change the count, and a hem's or a rib's, are no rows of the pattern.
  *
- * <p>Worked: 8 rows over a leg of 50 rounds cuff-down end with row 2; a short-row heel rests, the foot begins with row 3;
- * after a flap the pick-up round is row 3 and the foot begins with row 4.
+ * <p>Worked: 8 rows over a leg of 50 rounds cuff-down end with row 2; over a short-row heel the instep rests, the foot
+ * begins with row 3; after a flap the pick-up round is row 3 and the foot begins with row 4.
  */
 final class PatternRowRules {
 

@@ -49,7 +49,8 @@ record RoundTaper(Parameter points, Parameter tip, Parameter alternateFrom, Para
 
     /** With more or fewer than four lines: as many plain rounds as bring the part nearest to 0.23 of the sock. */
     private Term usualPlain() {
-        Term usual = dividedBy(times(times(number(ToeDepth.AIM), WANTED_LENGTH.term()), GAUGE_ROUNDS.term()), number(100));
+        Term usual = dividedBy(times(times(number(ToeDepth.AIM), WANTED_LENGTH.term()), GAUGE_ROUNDS.term()),
+                number(100));
         Term left = minus(minus(usual, everyRound.term()), number(1));
         return minus(dividedBy(left, alternate.term()), number(1));
     }

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.IntPredicate;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -23,7 +24,8 @@ import turnheel.engine.term.Terms;
  * length. All sizes have the same number of sections, so that one text serves them all, where one number divides every
  * foot and leaves every toe as deep as usual; of several such numbers the one whose toes together come nearest. Where
  * there is none, each size picks for itself: only sections that divide its foot are compared, or all where none does.
- * Sections have at least three stitches where the foot has enough, since two have no plain round between. Of equals the sections nearest to eight win, then the fewer plain rounds. Domain § 3.
+ * Sections have at least three stitches where the foot has enough, since two have no plain round between. Of equals the
+ * sections nearest to eight win, then the fewer plain rounds. Domain § 3.
  */
 final class StarToeChoice {
 
@@ -82,7 +84,7 @@ final class StarToeChoice {
                     .orElseThrow();
         }
 
-        /** Whether the toe is as deep as usual at its best; the same in both directions, so without the set-up round. */
+        /** Whether the toe at its best is as deep as usual, in either direction: without the set-up round. */
         boolean isUsual(int sections) {
             double share = best(IntStream.of(sections)).rounds() / ideal * ToeDepth.AIM;
             return share >= ToeDepth.SHALLOWEST && share <= ToeDepth.DEEPEST;
@@ -124,9 +126,10 @@ final class StarToeChoice {
     }
 
     private static OptionalInt common(List<Toe> toes, int step) {
-        return sections(step, lines -> toes.stream().allMatch(toe -> toe.isDividedBy(lines) && toe.isUsual(lines))).boxed()
-                .min(Comparator.comparingDouble((Integer lines) -> toes.stream().mapToDouble(toe -> toe.cost(lines)).sum())
-                        .thenComparingInt(lines -> Math.abs(lines - USUAL_SECTIONS)))
+        IntPredicate suits = lines -> toes.stream().allMatch(toe -> toe.isDividedBy(lines) && toe.isUsual(lines));
+        ToDoubleFunction<Integer> cost = lines -> toes.stream().mapToDouble(toe -> toe.cost(lines)).sum();
+        return sections(step, suits).boxed()
+                .min(Comparator.comparingDouble(cost).thenComparingInt(lines -> Math.abs(lines - USUAL_SECTIONS)))
                 .map(OptionalInt::of).orElse(OptionalInt.empty());
     }
 

@@ -127,8 +127,8 @@ class NewVerbTest {
         Path file = folder.resolve("kinds.turnheel");
         Run.of("new", file, "--direction", "cuff-down", "--toe", "star", "--heel", "flap-gusset", "--heel-turn", "square",
                 "--flap", "1.25 rows/stitch", "--leg", "calf", "--length", "knee", "--leg-count", "from-ankle", "--cuff",
-                "hem", "--foot-length-mode", "to-fit", "--leg-length-mode", "measure", "--cuff-length-mode", "both", "--snap",
-                "foot", "--stitch-pattern", "instep: 6+1x8 panel 2; leg: 4x2", "--yarn",
+                "hem", "--foot-length-mode", "to-fit", "--leg-length-mode", "measure", "--cuff-length-mode", "both",
+                "--snap", "foot", "--stitch-pattern", "instep: 6+1x8 panel 2; leg: 4x2", "--yarn",
                 "Tidal Four: 200m/50g category 1 2 balls", "--swatch", "30x40 12.5g", "--size", Patterns.M).clean();
         Design design = design(file);
         assertEquals(new StarToe(Increase.MAKE_ONE), design.toe());
@@ -145,7 +145,8 @@ class NewVerbTest {
     @Test
     void refusesALegToFit() {
         Path file = folder.resolve("leg.turnheel");
-        Run.of("new", file, "--leg-length-mode", "to-fit", "--size", Patterns.M).refused("leg", "rounds or measure or both");
+        Run.of("new", file, "--leg-length-mode", "to-fit", "--size", Patterns.M)
+                .refused("leg", "rounds or measure or both");
         assertFalse(Files.exists(file));
     }
 
