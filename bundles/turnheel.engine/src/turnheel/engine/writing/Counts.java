@@ -9,6 +9,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 
 import turnheel.engine.design.Catalogue;
+import turnheel.engine.design.Gauge;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.design.Part;
 import turnheel.engine.grading.Cell;
@@ -69,6 +70,32 @@ final class Counts {
 
     private static boolean isWhole(double value) {
         return Math.abs(value - Math.rint(value)) <= TOLERANCE;
+    }
+
+    /** A length of each size in mm, as a sum of numbers; absent where one of them is. */
+    List<Optional<Double>> millimetres(Parameter... parts) {
+        List<Optional<Double>> sums = new ArrayList<>();
+        for (int size = 0; size < sizes.size(); size++) {
+            Optional<Double> sum = one.of(size).map(count -> 0.0);
+            for (Parameter part : parts) {
+                Optional<Double> value = sizes.get(size).cell(part).map(Cell::value);
+                sum = sum.flatMap(before -> value.map(more -> before + more));
+            }
+            sums.add(sum);
+        }
+        return sums;
+    }
+
+    /** Lengths less what so many rounds of the main fabric measure. */
+    List<Optional<Double>> less(List<Optional<Double>> millimetres, EachSize rounds) {
+        List<Optional<Double>> left = new ArrayList<>();
+        for (int size = 0; size < sizes.size(); size++) {
+            Optional<Double> gauge = sizes.get(size).cell(Catalogue.GAUGE_ROUNDS).map(Cell::value);
+            Optional<Integer> fewer = rounds.of(size);
+            left.add(millimetres.get(size).flatMap(length -> fewer.flatMap(count ->
+                    gauge.map(over -> length - count * Gauge.SPAN_MM / over))));
+        }
+        return left;
     }
 
     /** This number in each size. */

@@ -13,21 +13,25 @@ import static turnheel.engine.writing.Doing.work;
 import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Cuff;
 import turnheel.engine.design.HemCuff;
+import turnheel.engine.design.LengthMode;
 import turnheel.engine.design.Part;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RolledCuff;
 import turnheel.engine.instruction.Instruction;
 import turnheel.engine.instruction.Line.Fabric;
+import turnheel.engine.instruction.Line;
 
 /** Cuffs in both directions: domain § 8. */
 final class CuffWriting {
 
     private final Counts counts;
     private final Names names;
+    private final LengthMode mode;
 
-    CuffWriting(Counts counts, Names names) {
+    CuffWriting(Counts counts, Names names, LengthMode mode) {
         this.counts = counts;
         this.names = names;
+        this.mode = mode;
     }
 
     /** On the stitches of the leg. */
@@ -65,14 +69,23 @@ final class CuffWriting {
         switch (cuff) {
             case RibCuff rib -> {
                 int first = passage.round(0, repeated(work(KNIT, rib.knit()), work(PURL, rib.purl())));
-                passage.again(Fabric.ROUND, first, first, rounds.minus(1), 0);
+                if (mode == LengthMode.ROUNDS) {
+                    passage.again(Fabric.ROUND, first, first, rounds.minus(1), 0);
+                } else {
+                    passage.again(measured(rounds.minus(1)), first);
+                }
             }
-            case RolledCuff rolled -> passage.even(rounds, false);
+            case RolledCuff rolled -> passage.even(measured(rounds), false);
+            // both halves of a hem have to be the same: they are counted
             case HemCuff hem -> {
                 passage.even(rounds, false);
                 passage.named(names.turning(), 0, toEnd(PURL));
                 passage.even(rounds, false);
             }
         }
+    }
+
+    private Stretch measured(EachSize rounds) {
+        return new Stretch(mode, rounds, Line.MeasuredPart.CUFF, counts.millimetres(Catalogue.CUFF_HEIGHT));
     }
 }

@@ -60,6 +60,16 @@ record EachSize(List<Optional<Integer>> counts) {
         return map(count -> count * factor);
     }
 
+    /** The same, with another count where it is absent. */
+    EachSize orElse(EachSize other) {
+        List<Optional<Integer>> result = new ArrayList<>();
+        for (int size = 0; size < counts.size(); size++) {
+            int its = size;
+            result.add(of(size).or(() -> other.of(its)));
+        }
+        return new EachSize(result);
+    }
+
     /** So many fewer in some sizes. */
     EachSize without(Set<Integer> sizes, int fewer) {
         List<Optional<Integer>> result = new ArrayList<>();
@@ -115,16 +125,21 @@ record EachSize(List<Optional<Integer>> counts) {
      * @return empty where none of them has one
      */
     Optional<Sized<Integer>> told(SortedSet<Integer> sizes) {
-        List<Optional<Integer>> theirs = sizes.stream().map(this::of).distinct().toList();
+        return told(counts, sizes);
+    }
+
+    /** The same of any values, one for each size. */
+    static <T> Optional<Sized<T>> told(List<Optional<T>> values, SortedSet<Integer> sizes) {
+        List<Optional<T>> theirs = sizes.stream().map(values::get).distinct().toList();
         if (theirs.stream().noneMatch(Optional::isPresent)) {
             return Optional.empty();
         }
         if (theirs.size() == 1) {
             return Optional.of(Sized.all(theirs.getFirst().orElseThrow()));
         }
-        List<Optional<Integer>> listed = new ArrayList<>();
-        for (int size = 0; size < counts.size(); size++) {
-            listed.add(sizes.contains(size) ? of(size) : Optional.empty());
+        List<Optional<T>> listed = new ArrayList<>();
+        for (int size = 0; size < values.size(); size++) {
+            listed.add(sizes.contains(size) ? values.get(size) : Optional.empty());
         }
         return Optional.of(Sized.ofOptionals(listed));
     }

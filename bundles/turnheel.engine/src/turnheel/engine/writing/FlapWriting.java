@@ -9,9 +9,11 @@ import static turnheel.engine.stitch.Stitch.MAKE_ONE_LEFT;
 import static turnheel.engine.stitch.Stitch.MAKE_ONE_RIGHT;
 import static turnheel.engine.stitch.Stitch.PURL;
 import static turnheel.engine.stitch.Stitch.PURL_TWO_TOGETHER;
+import static turnheel.engine.stitch.Stitch.PURL_TWO_TOGETHER_WITH_WRAPS;
 import static turnheel.engine.stitch.Stitch.PURL_WITH_WRAPS;
 import static turnheel.engine.stitch.Stitch.SLIP;
 import static turnheel.engine.stitch.Stitch.SLIP_SLIP_KNIT;
+import static turnheel.engine.stitch.Stitch.SLIP_SLIP_KNIT_WITH_WRAPS;
 import static turnheel.engine.stitch.Stitch.TURN;
 import static turnheel.engine.stitch.Stitch.WRAP_AND_TURN;
 import static turnheel.engine.writing.Doing.counted;
@@ -146,10 +148,10 @@ final class FlapWriting {
     Passage joiningFlap(Passage passage, FlapFabric fabric) {
         EachSize pairs = counts.of(Catalogue.HEEL_GUSSET_INCREASES);
         EachSize wraps = counts.of(Catalogue.HEEL_EACH_SIDE).minus(1);
-        passage.row(RIGHT, -1, toTurned(KNIT, Mark.WRAPPED), work(KNIT_WITH_WRAPS, wraps), work(SLIP_SLIP_KNIT),
-                work(TURN));
+        passage.row(RIGHT, -1, toTurned(KNIT, Mark.WRAPPED), work(KNIT_WITH_WRAPS, wraps),
+                work(SLIP_SLIP_KNIT_WITH_WRAPS), work(TURN));
         passage.row(WRONG, -1, work(SLIP), toTurned(PURL, Mark.WRAPPED), work(PURL_WITH_WRAPS, wraps),
-                work(PURL_TWO_TOGETHER), work(TURN));
+                work(PURL_TWO_TOGETHER_WITH_WRAPS), work(TURN));
         new FlapRowsWriting(fabric, FlapEdge.SLIPPED, heel).joiningRows(passage, pairs);
         passage.between(instep(), work(KNIT, heel), Doing.of(new Instruction.JoinInRound()));
         return passage;

@@ -11,8 +11,11 @@ import static turnheel.engine.writing.Doing.work;
 import turnheel.engine.design.CalfLeg;
 import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Leg;
+import turnheel.engine.design.LengthMode;
+import turnheel.engine.design.Parameter;
 import turnheel.engine.design.Part;
 import turnheel.engine.design.StraightLeg;
+import turnheel.engine.instruction.Line;
 
 /** Legs in both directions: domain § 6. */
 final class LegWriting {
@@ -22,13 +25,15 @@ final class LegWriting {
     private final Counts counts;
     private final Names names;
     private final boolean toeUp;
+    private final LengthMode mode;
     private final boolean patterned;
 
     /** @param patterned whether the leg is worked in a stitch pattern */
-    LegWriting(Counts counts, Names names, boolean toeUp, boolean patterned) {
+    LegWriting(Counts counts, Names names, boolean toeUp, LengthMode mode, boolean patterned) {
         this.counts = counts;
         this.names = names;
         this.toeUp = toeUp;
+        this.mode = mode;
         this.patterned = patterned;
     }
 
@@ -39,7 +44,7 @@ final class LegWriting {
         }
         EachSize rounds = counts.of(Catalogue.LEG_ROUNDS);
         switch (leg) {
-            case StraightLeg straight -> passage.even(rounds, patterned);
+            case StraightLeg straight -> straight(passage, rounds);
             case CalfLeg calf -> calf(passage, rounds, toBack);
         }
         if (!toeUp) {
@@ -48,40 +53,67 @@ final class LegWriting {
         return passage;
     }
 
-    /** Pairs spread evenly, the wider gaps next to the ankle, beside the centre back. */
+    private void straight(Passage passage, EachSize rounds) {
+        passage.even(new Stretch(mode, rounds, toeUp ? Line.MeasuredPart.LEG : Line.MeasuredPart.LEG_FROM_CUFF,
+                counts.millimetres(Catalogue.LEG_MEASURE)), patterned);
+    }
+
+    /**
+     * From ankle to calf and from calf to cuff, even rounds between; cuff-down it is knitted backwards. Always by rounds:
+     * no pair may depend on how many of them a knitter's measure takes.
+     */
     private void calf(Passage passage, EachSize rounds, EachSize toBack) {
-        EachSize pairs = counts.of(Catalogue.LEG_INCREASES);
-        EachSize over = counts.of(Catalogue.LEG_INCREASE_OVER);
-        passage.only(pairs.where(count -> count == 0)).even(rounds, patterned);
-        Passage shaped = passage.only(pairs.atLeast(1));
-        EachSize rest = rounds.minus(over);
-        EachSize gap = over.with(pairs, (all, count) -> count == 0 ? 0 : all / count);
-        EachSize wider = over.with(pairs, (all, count) -> count == 0 ? 0 : all % count);
+        EachSize increases = counts.of(Catalogue.LEG_INCREASES);
+        EachSize decreases = counts.of(Catalogue.LEG_DECREASES);
+        EachSize below = over(increases, Catalogue.LEG_INCREASE_OVER);
+        EachSize above = over(decreases, Catalogue.LEG_DECREASE_OVER);
+        EachSize even = rounds.minus(below).minus(above);
         if (toeUp) {
-            shaped.between(work(KNIT, toBack), Doing.startHere());
-            widen(shaped, gap.plus(1), wider);
-            widen(shaped, gap, pairs.minus(wider));
-            shaped.even(rest, patterned);
+            passage.only(increases.plus(decreases).atLeast(1)).between(work(KNIT, toBack), Doing.startHere());
+            spread(passage, increases, below, true);
+            passage.even(even, patterned);
+            spread(passage, decreases, above, false);
         } else {
-            shaped.even(rest, patterned);
-            narrow(shaped, gap, pairs.minus(wider));
-            narrow(shaped, gap.plus(1), wider);
+            spread(passage, decreases, above, true);
+            passage.even(even, patterned);
+            spread(passage, increases, below, false);
         }
     }
 
-    private void widen(Passage passage, EachSize gap, EachSize times) {
-        Passage some = passage.only(times.atLeast(1));
-        some.even(gap.minus(1), patterned);
-        some.named(names.increase(), PAIR, work(KNIT), work(MAKE_ONE_RIGHT), toLast(KNIT, counts.all(1)),
-                work(MAKE_ONE_LEFT), work(KNIT));
-        some.againLast(gap, times.minus(1), counts.all(PAIR));
+    /** Rounds that pairs are spread over; none where there are no pairs. */
+    private EachSize over(EachSize pairs, Parameter rounds) {
+        EachSize none = pairs.map(count -> 0);
+        return counts.of(rounds).orElse(none).with(pairs, (all, count) -> count == 0 ? 0 : all);
     }
 
-    private void narrow(Passage passage, EachSize gap, EachSize times) {
+    /** Pairs spread evenly: on the way up the wider gaps come first, and each pair after its even rounds. */
+    private void spread(Passage passage, EachSize pairs, EachSize over, boolean widen) {
+        EachSize gap = over.with(pairs, (all, count) -> count == 0 ? 0 : all / count);
+        EachSize wider = over.with(pairs, (all, count) -> count == 0 ? 0 : all % count);
+        if (toeUp) {
+            pairs(passage, wider, gap.plus(1), widen);
+            pairs(passage, pairs.minus(wider), gap, widen);
+        } else {
+            pairs(passage, pairs.minus(wider), gap, widen);
+            pairs(passage, wider, gap.plus(1), widen);
+        }
+    }
+
+    private void pairs(Passage passage, EachSize times, EachSize gap, boolean widen) {
         Passage some = passage.only(times.atLeast(1));
-        some.named(names.decrease(), -PAIR, work(KNIT), work(SLIP_SLIP_KNIT), toLast(KNIT, counts.all(3)),
-                work(KNIT_TWO_TOGETHER), work(KNIT));
-        some.even(gap.minus(1), patterned);
-        some.againLast(gap, times.minus(1), counts.all(-PAIR));
+        if (toeUp) {
+            some.even(gap.minus(1), patterned);
+        }
+        if (widen) {
+            some.named(names.increase(), PAIR, work(KNIT), work(MAKE_ONE_RIGHT), toLast(KNIT, counts.all(1)),
+                    work(MAKE_ONE_LEFT), work(KNIT));
+        } else {
+            some.named(names.decrease(), -PAIR, work(KNIT), work(SLIP_SLIP_KNIT), toLast(KNIT, counts.all(3)),
+                    work(KNIT_TWO_TOGETHER), work(KNIT));
+        }
+        if (!toeUp) {
+            some.even(gap.minus(1), patterned);
+        }
+        some.againLast(gap, times.minus(1), counts.all(widen ? PAIR : -PAIR));
     }
 }

@@ -16,8 +16,17 @@ final class Lengths {
 
     private final HouseStyle style;
 
+    private final int centimetreParts;
+    private final int inchParts;
+
     Lengths(HouseStyle style) {
+        this(style, 10, style.inchDenominator());
+    }
+
+    private Lengths(HouseStyle style, int centimetreParts, int inchParts) {
         this.style = style;
+        this.centimetreParts = centimetreParts;
+        this.inchParts = inchParts;
     }
 
     /** A length for each size with its unit, or with both, as in {@code 18 (19, 20.5) cm / 7 (7 1/2, 8) in}. */
@@ -30,13 +39,19 @@ final class Lengths {
         };
     }
 
+    /** The same as precise as a knitter's own foot is measured: to half a centimetre and a quarter of an inch. */
+    List<Piece> ofAdvice(Sized<Double> millimetres) {
+        Lengths coarse = new Lengths(style, 2, Math.min(4, style.inchDenominator()));
+        return coarse.of(millimetres);
+    }
+
     private static List<Piece> in(LengthUnit unit, Sized<Double> millimetres, DoubleFunction<String> text) {
         Sized<String> each = millimetres.map(mm -> text.apply(mm / unit.millimetres()));
         return new Phrase().add(List.of(Piece.Values.of(each))).add(" " + unit.symbol()).pieces();
     }
 
     private String centimetres(double centimetres) {
-        return decimals(centimetres, 1);
+        return decimals(Math.rint(centimetres * centimetreParts) / centimetreParts, 1);
     }
 
     /** A number with at most so many decimals, halves away from zero. */
@@ -48,10 +63,10 @@ final class Lengths {
 
     /** Whole inches and the nearest fraction that the style prints, as in {@code 7 1/2}. */
     private String inches(double inches) {
-        long parts = Math.round(Math.abs(inches) * style.inchDenominator());
-        long whole = parts / style.inchDenominator();
-        int numerator = (int) (parts % style.inchDenominator());
-        int denominator = style.inchDenominator();
+        long parts = Math.round(Math.abs(inches) * inchParts);
+        long whole = parts / inchParts;
+        int numerator = (int) (parts % inchParts);
+        int denominator = inchParts;
         while (numerator > 0 && numerator % 2 == 0) {
             numerator /= 2;
             denominator /= 2;

@@ -122,8 +122,10 @@ final class LineText {
         if (rounds.isPresent() && goal.isPresent()) {
             return filled(vocabulary.phrase("even.both"), rounds.get(), goal.get());
         }
-        return rounds.orElseGet(() -> filled(vocabulary.phrase(even.asSet() ? "even.measure.asSet" : "even.measure"),
-                goal.orElseThrow()));
+        return rounds.orElseGet(() -> even.repeatable()
+                .map(target -> filled(vocabulary.phrase("even.measure.repeated"), goal.orElseThrow(), target(target)))
+                .orElseGet(() -> filled(vocabulary.phrase(even.asSet() ? "even.measure.asSet" : "even.measure"),
+                        goal.orElseThrow())));
     }
 
     private static String evenKey(Line.Even even) {
@@ -138,7 +140,7 @@ final class LineText {
             case Line.Goal.Measures(Line.MeasuredPart part, Sized<Double> length) ->
                 filled(vocabulary.phrase("goal." + part), lengths.of(length));
             case Line.Goal.LessThanFoot(Sized<Double> less) ->
-                filled(vocabulary.phrase("goal.lessThanFoot"), lengths.of(less));
+                filled(vocabulary.phrase("goal.lessThanFoot"), lengths.ofAdvice(less));
         };
     }
 

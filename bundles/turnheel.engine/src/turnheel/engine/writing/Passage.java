@@ -183,13 +183,30 @@ final class Passage {
 
     /** Rounds without shaping; a size that has none of them is left out. */
     void even(EachSize rounds, boolean asSet) {
-        even(rounds, Optional.empty(), asSet);
+        Passage some = only(rounds.atLeast(1));
+        rounds.told(some.sizes).ifPresent(number -> some.even(Optional.of(number), Optional.empty(), Optional.empty(), asSet));
     }
 
-    void even(EachSize rounds, Optional<Line.Goal> goal, boolean asSet) {
-        Passage some = only(rounds.atLeast(1));
-        rounds.told(some.sizes).ifPresent(number -> shared.lines.add(new Line.Even(Optional.of(number), goal,
-                Optional.empty(), asSet, NOT_TOLD, some.onlySizes())));
+    /** Rounds without shaping, counted or measured. */
+    void even(Stretch stretch, boolean asSet) {
+        even(stretch, Optional.empty(), asSet);
+    }
+
+    /** Rounds that work a numbered one again, counted or measured. */
+    void again(Stretch stretch, int round) {
+        even(stretch, Optional.of(new Line.Target.Numbered(Fabric.ROUND, Sized.all(round), Sized.all(round))), false);
+    }
+
+    private void even(Stretch stretch, Optional<Line.Target> repeatable, boolean asSet) {
+        Passage some = only(stretch.rounds().atLeast(1));
+        if (!some.isForNone()) {
+            some.even(stretch.roundsTold(some.sizes), stretch.goalTold(some.sizes), repeatable, asSet);
+        }
+    }
+
+    private void even(Optional<Sized<Integer>> rounds, Optional<Line.Goal> goal, Optional<Line.Target> repeatable,
+            boolean asSet) {
+        shared.lines.add(new Line.Even(rounds, goal, repeatable, asSet, NOT_TOLD, onlySizes()));
     }
 
     /** The stitches after a change, as they are stated; nothing where no size changes. */

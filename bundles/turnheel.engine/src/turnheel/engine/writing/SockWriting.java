@@ -8,8 +8,10 @@ import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.Direction;
 import turnheel.engine.design.FlapHeel;
+import turnheel.engine.design.LengthMode;
 import turnheel.engine.design.ShortRowHeel;
 import turnheel.engine.design.StitchPattern.Zone;
+import turnheel.engine.instruction.Line;
 
 /**
  * The parts of a sock in the order of knitting, and where the round begins. Toe-up it begins at the side of the foot, instep
@@ -37,8 +39,9 @@ final class SockWriting {
         this.toe = new ToeWriting(counts, names);
         this.heel = new HeelWriting(counts, names);
         this.flap = new FlapWriting(counts, names);
-        this.leg = new LegWriting(counts, names, toeUp, design.stitchPattern(Zone.LEG).isPresent());
-        this.cuff = new CuffWriting(counts, names);
+        this.leg = new LegWriting(counts, names, toeUp, design.lengths().leg(),
+                design.stitchPattern(Zone.LEG).isPresent());
+        this.cuff = new CuffWriting(counts, names, design.lengths().cuff());
     }
 
     /** All chapters that a knitter works through. */
@@ -76,13 +79,30 @@ final class SockWriting {
     /** The rounds of the foot that belong to no gusset and leave no opening. */
     private Passage foot(EachSize stitches) {
         Passage foot = new Passage(stitches);
-        EachSize rounds = counts.of(Catalogue.FOOT_ROUNDS).minus(switch (design.heel()) {
+        EachSize others = switch (design.heel()) {
             case ShortRowHeel shortRow -> counts.all(0);
             case FlapHeel gusset -> flap.gussetRounds(toeUp);
             case AfterthoughtHeel afterthought -> counts.all(1);
-        });
-        foot.even(rounds, design.stitchPattern(Zone.INSTEP).isPresent());
+        };
+        EachSize rounds = counts.of(Catalogue.FOOT_ROUNDS).minus(others);
+        foot.even(measured(rounds, others), design.stitchPattern(Zone.INSTEP).isPresent());
         return foot;
+    }
+
+    /** @param others rounds of the foot that are told apart: toe-up they come after these */
+    private Stretch measured(EachSize rounds, EachSize others) {
+        LengthMode mode = design.lengths().foot();
+        if (mode == LengthMode.TO_FIT) {
+            return new Stretch(mode, rounds, Line.MeasuredPart.FOOT, counts.millimetres(Catalogue.FOOT_TO_FIT_LESS));
+        }
+        if (toeUp) {
+            return new Stretch(mode, rounds, Line.MeasuredPart.FOOT,
+                    counts.less(counts.millimetres(Catalogue.TOE_DEPTH, Catalogue.FOOT_MEASURE), others));
+        }
+        return design.heel() instanceof AfterthoughtHeel
+                ? new Stretch(mode, rounds, Line.MeasuredPart.FOOT_FROM_OPENING, counts.millimetres(Catalogue.FOOT_MEASURE))
+                : new Stretch(mode, rounds, Line.MeasuredPart.FOOT_FROM_HEEL,
+                        counts.millimetres(Catalogue.HEEL_DEPTH, Catalogue.FOOT_MEASURE));
     }
 
     private EachSize toeUpHeel(Passage foot) {

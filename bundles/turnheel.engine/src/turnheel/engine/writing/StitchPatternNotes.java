@@ -46,9 +46,22 @@ final class StitchPatternNotes {
     private List<List<Piece>> instep(StitchPattern pattern) {
         String key = "note.instep." + pattern.fit() + (pattern.edge() == 0 ? "" : ".edge");
         String phrase = pattern.edge() == 1 ? vocabulary.phraseOfOne(key) : vocabulary.phrase(key);
-        return List.of(filled(phrase, number(Catalogue.FOOT_INSTEP), number(Catalogue.FOOT_REPEATS),
+        List<List<Piece>> notes = new ArrayList<>();
+        notes.add(filled(phrase, number(Catalogue.FOOT_INSTEP), number(Catalogue.FOOT_REPEATS),
                 words(Integer.toString(pattern.repeat())), words(Integer.toString(pattern.edge())),
                 number(Catalogue.FOOT_FILLER)));
+        rows("note.rows.foot", Catalogue.FOOT_PATTERN_FIRST_ROW, Catalogue.FOOT_PATTERN_LAST_ROW,
+                Catalogue.FOOT_PATTERN_REMAINDER).ifPresent(notes::add);
+        return notes;
+    }
+
+    /** With which rows of its own a pattern begins and ends; nothing of a pattern of one row. */
+    private Optional<List<Piece>> rows(String key, Parameter first, Parameter last, Parameter left) {
+        if (counts.of(first).where(row -> true).isEmpty()) {
+            return Optional.empty();
+        }
+        boolean some = counts.of(left).greatest() > 0;
+        return Optional.of(filled(vocabulary.phrase(some ? key + ".left" : key), number(first), number(last), number(left)));
     }
 
     private List<Piece> number(Parameter parameter) {
@@ -66,6 +79,8 @@ final class StitchPatternNotes {
             notes.add(pattern.fit() == Fit.WHOLE_REPEATS
                     ? filled(vocabulary.phrase(key), number(Catalogue.LEG_REPEATS), repeat)
                     : filled(vocabulary.phrase(key), words(Integer.toString(pattern.fewestFiller())), repeat));
+            rows("note.rows.leg", Catalogue.LEG_PATTERN_FIRST_ROW, Catalogue.LEG_PATTERN_LAST_ROW,
+                    Catalogue.LEG_PATTERN_REMAINDER).ifPresent(notes::add);
         });
         return notes;
     }

@@ -19,8 +19,31 @@ import turnheel.engine.stitch.Stitch;
 /** Follows the lines of one size loop by loop, with no other knowledge than theirs. */
 final class KnittedLines {
 
-    /** What lies on the needles after a round that patterns number. */
-    record After(int stitches, int openYarnOvers) {
+    /**
+     * What lies on the needles after rounds that patterns number, one after the other.
+     *
+     * @param rounds how many of them leave the same
+     * @param measured whether there are more, which a knitter measures
+     */
+    record After(int rounds, boolean measured, int stitches, int openYarnOvers) {
+
+        /** One more, which is put together with the last one where both leave the same. */
+        static void add(List<After> all, After next) {
+            if (!all.isEmpty() && all.getLast().stitches == next.stitches
+                    && all.getLast().openYarnOvers == next.openYarnOvers) {
+                After last = all.removeLast();
+                all.add(new After(last.rounds + next.rounds, last.measured || next.measured, next.stitches,
+                        next.openYarnOvers));
+            } else {
+                all.add(next);
+            }
+        }
+
+        /** Whether counting agrees with this, as far as it is counted. */
+        boolean agrees(After counted) {
+            return stitches == counted.stitches && openYarnOvers == counted.openYarnOvers
+                    && (measured ? rounds <= counted.rounds : rounds == counted.rounds);
+        }
     }
 
     /** What lies on a needle. */
@@ -71,15 +94,21 @@ final class KnittedLines {
         switch (line) {
             case Line.Worked worked -> worked(worked);
             case Line.RepeatRounds repeat -> repeat(repeat);
-            case Line.Even even -> {
-                for (int i = 0; i < its(even.rounds().orElseThrow()); i++) {
-                    round(List.of(new Instruction.WorkTo(Stitch.KNIT, new Until.End())), true);
-                }
-            }
+            case Line.Even even -> even(even);
             case Line.Section section -> throw new AssertionError("a heading within a chapter");
         }
         line.stated().ifPresent(stated -> require(its(stated) == loops(left) + loops(right),
                 "states %d stitches".formatted(its(stated))));
+    }
+
+    private void even(Line.Even even) {
+        if (even.rounds().isEmpty()) {
+            After.add(rounds, new After(0, true, loops(left), (int) open(left)));
+        }
+        int number = even.rounds().map(this::its).orElse(0);
+        for (int i = 0; i < number; i++) {
+            round(List.of(new Instruction.WorkTo(Stitch.KNIT, new Until.End())), true);
+        }
     }
 
     private void worked(Line.Worked line) {
@@ -148,7 +177,7 @@ final class KnittedLines {
         history.add(instructions);
         if (numbered) {
             int open = (int) (open(left) + open(right));
-            rounds.add(new After(loops(left) + loops(right), open));
+            After.add(rounds, new After(1, false, loops(left) + loops(right), open));
         }
     }
 
