@@ -57,7 +57,7 @@ final class Layout {
         if (words.isEmpty()) {
             return first + 1;
         }
-        if (isHeading(text, plain, words)) {
+        if (isHeading(text, plain, words, first == 0 || lines.get(first - 1).isBlank())) {
             heading(plain, words);
             return first + 1;
         }
@@ -137,14 +137,18 @@ final class Layout {
     }
 
     /** A heading stands alone, is short, and is no sentence. */
-    private boolean isHeading(String text, String plain, List<Word> words) {
+    private boolean isHeading(String text, String plain, List<Word> words, boolean apart) {
         String stripped = plain.strip();
         if (text.stripLeading().startsWith("#")) {
             return true;
         }
         char last = stripped.charAt(stripped.length() - 1);
         boolean colon = last == ':';
-        boolean sentence = last == '.' || last == ';' || last == ',' || stripped.indexOf(':') >= 0 && !colon;
+        boolean within = stripped.indexOf(':') >= 0 && !colon;
+        boolean parted = within && apart && !isFront(stripped.substring(0, stripped.indexOf(':')).strip())
+                && !Labels.startsLabel(words) && !table.list("sizes").contains(words.getFirst().text())
+                && !table.list("stitch-pattern").contains(stripped.substring(0, stripped.indexOf(':')).strip().toLowerCase(Locale.ROOT));
+        boolean sentence = last == '.' || last == ';' || last == ',' || within && !parted;
         boolean explained = stripped.indexOf('=') >= 0 || front && explainsShortWord(words);
         boolean begins = !explained && Character.isUpperCase(stripped.charAt(0)) || paragraphs.isEmpty();
         boolean counts = words.stream().anyMatch(word -> word.kind() == Word.Kind.NUMBER);
