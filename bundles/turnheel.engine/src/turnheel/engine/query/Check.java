@@ -117,6 +117,8 @@ public enum Check {
     TEXT_HELD("text.held-missing", ERROR),
     /** A number is greater than any sock needs. */
     TEXT_TOO_LARGE("text.number-too-large", ERROR),
+    /** A chart, a stitch pattern or a section is referred to that is not there. */
+    TEXT_REFERENCE("text.reference-missing", ERROR),
     /** A sentence is no instruction that can be read. */
     TEXT_UNREAD("text.unread", WARNING);
 
