@@ -41,6 +41,8 @@ final class InstructionText {
             case Instruction.TakeOut takeOut -> true;
             case Instruction.MarkersAfterEvery markers -> true;
             case Instruction.Hold hold -> true;
+            case Instruction.HoldPart hold -> true;
+            case Instruction.Over over -> false;
             case Instruction.WorkOnlyOn only -> true;
             case Instruction.StartHere start -> true;
             case Instruction.RepeatTo repeat -> false;
@@ -77,6 +79,10 @@ final class InstructionText {
             case Instruction.PickUp(Sized<Integer> stitches, Instruction.Edge edge) -> numbered("pickUp." + edge, stitches);
             case Instruction.TakeOut(Instruction.Thread thread) -> words(vocabulary.phrase("takeOut." + thread));
             case Instruction.Hold(Sized<Integer> stitches) -> numbered("hold", stitches);
+            case Instruction.HoldPart(Instruction.HoldWhich which, Sized<Integer> stitches) ->
+                numbered("hold." + which, stitches);
+            case Instruction.Over(List<Instruction> body, Until stitches) ->
+                filled(vocabulary.phrase("over"), of(body), until(stitches));
             case Instruction.WorkOnlyOn(Sized<Integer> stitches, Optional<Sized<Integer>> others) -> others
                     .map(held -> filled(vocabulary.phrase("workOnlyOn.others"), number(stitches), number(held)))
                     .orElseGet(() -> numbered("workOnlyOn", stitches));
@@ -95,6 +101,7 @@ final class InstructionText {
     private List<Piece> until(Until until) {
         return switch (until) {
             case Until.End end -> words(vocabulary.phrase("until.END"));
+            case Until.Next(Sized<Integer> stitches) -> numbered("until.NEXT", stitches);
             case Until.Held held -> words(vocabulary.phrase("until.HELD"));
             case Until.Last(Sized<Integer> stitches) -> numbered("until.LAST", stitches);
             case Until.Marker(Sized<Integer> stitches) -> before("until.MARKER", stitches);

@@ -110,6 +110,10 @@ final class OneSize {
                 its(stitches).map(its -> new Instruction.PickUp(its, edge));
             case Instruction.TakeOut takeOut -> Optional.of(takeOut);
             case Instruction.Hold(Sized<Integer> stitches) -> its(stitches).map(Instruction.Hold::new);
+            case Instruction.HoldPart(Instruction.HoldWhich which, Sized<Integer> stitches) ->
+                its(stitches).map(its -> new Instruction.HoldPart(which, its));
+            case Instruction.Over(List<Instruction> body, Until stitches) ->
+                until(stitches).map(its -> new Instruction.Over(of(body), its));
             case Instruction.WorkOnlyOn(Sized<Integer> stitches, Optional<Sized<Integer>> others) ->
                 its(stitches).map(its -> new Instruction.WorkOnlyOn(its, others.flatMap(this::its)));
             case Instruction.WorkHeld(Stitch stitch, Sized<Integer> stitches) ->
@@ -122,6 +126,7 @@ final class OneSize {
     private Optional<Until> until(Until until) {
         return switch (until) {
             case Until.End end -> Optional.of(end);
+            case Until.Next(Sized<Integer> stitches) -> its(stitches).map(Until.Next::new);
             case Until.Held held -> Optional.of(held);
             case Until.Last(Sized<Integer> stitches) -> its(stitches).map(Until.Last::new);
             case Until.Marker(Sized<Integer> stitches) -> its(stitches).map(Until.Marker::new);

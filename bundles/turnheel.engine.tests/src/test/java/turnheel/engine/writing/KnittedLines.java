@@ -193,6 +193,8 @@ final class KnittedLines {
                 }
             }
             case Instruction.WorkTo(Stitch stitch, Until until) -> work(stitch, upTo(until));
+            case Instruction.HoldPart hold -> throw new AssertionError("not written so far");
+            case Instruction.Over over -> throw new AssertionError("not written so far");
             case Instruction.CloseTo closeTo -> throw new AssertionError("not written so far");
             case Instruction.Times(List<Instruction> body, Sized<Integer> times) -> {
                 for (int i = 0; i < its(times); i++) {
@@ -246,6 +248,7 @@ final class KnittedLines {
     private int upTo(Until until) {
         return switch (until) {
             case Until.End end -> loops(left);
+            case Until.Next next -> throw new AssertionError("not written so far");
             case Until.Held all -> throw new AssertionError("not written so far");
             case Until.Last(Sized<Integer> stitches) -> loops(left) - its(stitches);
             case Until.Marker(Sized<Integer> stitches) -> before(Thing.Marker.class) - its(stitches);
