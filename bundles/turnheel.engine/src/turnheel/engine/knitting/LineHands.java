@@ -68,7 +68,9 @@ final class LineHands {
     /** What stands without a label: casting on, part of a round, or all of it. */
     private void between(Line.Worked worked, int place) {
         Needle needle = progress.needle();
-        if (needle.isPiece()) {
+        if (freesCastOn(worked.instructions())) {
+            needle.goOnAround();
+        } else if (needle.isPiece()) {
             needle.beginFlatRow();
         }
         progress.instructions().work(worked.instructions());
@@ -81,6 +83,11 @@ final class LineHands {
             needle.endFlatRow(0);
         }
         progress.trace(place, 0);
+    }
+
+    /** Whether the first thing done is to free the loops of the cast-on, which lie beside the last stitch worked. */
+    private static boolean freesCastOn(List<Instruction> instructions) {
+        return instructions.getFirst().equals(new Instruction.TakeOut(Instruction.Thread.PROVISIONAL_CAST_ON));
     }
 
     private void unit(Unit unit, int place) {

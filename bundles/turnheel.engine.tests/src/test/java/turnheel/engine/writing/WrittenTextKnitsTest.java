@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
+import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
@@ -59,13 +61,13 @@ class WrittenTextKnitsTest {
     }
 
     @Property(seed = Repeatable.SEED, tries = 200, edgeCases = EdgeCasesMode.NONE)
-    void everySockKnitsAsItsLinesSay(@ForAll("usual") Draft draft) {
-        knits(draft.graded(), HouseStyles.usual());
+    void everySockKnitsAsItsLinesSay(@ForAll("usual") Draft draft, @ForAll("styles") HouseStyle style) {
+        knits(draft.graded(), style);
     }
 
     @Deep
-    void everySockOfManyMoreKnitsAsItsLinesSay(@ForAll("usual") Draft draft) {
-        everySockKnitsAsItsLinesSay(draft);
+    void everySockOfManyMoreKnitsAsItsLinesSay(@ForAll("usual") Draft draft, @ForAll("styles") HouseStyle style) {
+        knits(draft.graded(), style);
     }
 
     private static void knits(Graded graded, HouseStyle style) {
@@ -107,6 +109,15 @@ class WrittenTextKnitsTest {
                     query.found(), place));
         }
         return said.toString();
+    }
+
+    /** The styles that ship, and one with other marks, units and words. */
+    @Provide
+    Arbitrary<HouseStyle> styles() {
+        HouseStyle own = HouseStyles.read("own", Map.of("sized.opening", "/", "sized.separator", "/", "sized.closing", "",
+                "sized.dash", "-", "lengths", "in", "inch.denominator", "8", "english", "UK",
+                "word.stitch.SLIP_SLIP_KNIT.once", "skp", "word.marker.SLIP", "slip marker"));
+        return Arbitraries.of(HouseStyles.usual(), HouseStyles.shipped("longhand"), own);
     }
 
     @Provide
