@@ -23,6 +23,7 @@ final class Flaws {
         Flaws copy = new Flaws();
         copy.lines.putAll(lines);
         copy.holesOfSection.addAll(holesOfSection);
+        copy.worked.addAll(worked);
         return copy;
     }
 

@@ -67,6 +67,10 @@ final class Needle {
         forgiving = forgive;
     }
 
+    boolean isForgiving() {
+        return forgiving;
+    }
+
     /** Something cannot be done; a forgiving needle goes on. */
     void misfit(Check check, Object expected, Object found) {
         if (!forgiving) {

@@ -4,6 +4,7 @@ import java.util.function.Predicate;
 
 import turnheel.engine.instruction.Sized;
 import turnheel.engine.instruction.Until;
+import turnheel.engine.instruction.Until.Mark;
 import turnheel.engine.query.Check;
 
 /** Where a place lies that a text names, counted in loops from the tip of the left needle. Made for one needle and size. */
@@ -26,7 +27,7 @@ final class Places {
             case Until.Marker(var stitches) -> toMarker(count(stitches));
             case Until.Gap(var stitches) -> toFirst(kind -> kind == Loop.GAP || kind.isMarked() || kind == Loop.OPEN_AT_TURN)
                     - count(stitches);
-            case Until.TurnedStitch(var mark, var stitches) -> toFirst(Loop::isMarked) - count(stitches);
+            case Until.TurnedStitch(var mark, var stitches) -> toTurned(mark) - count(stitches);
             case Until.Held held -> needle.held().loops();
         };
         if (ahead < 0) {
@@ -86,6 +87,21 @@ final class Places {
         // the round begins at a place that is known without a marker
         needle.implyMarker();
         return toEnd() - before;
+    }
+
+    private int toTurned(Mark mark) {
+        Runs left = needle.left();
+        int end = toEnd();
+        boolean missing = !left.has(Loop.WRAPPED) && !left.has(Loop.TWIN) && !left.has(Loop.DOUBLE);
+        if (missing && needle.isForgiving() && end > 0) {
+            // the row before may have turned without marking its last stitch
+            left.become(end - 1, switch (mark) {
+                case WRAPPED -> Loop.WRAPPED;
+                case TWIN -> Loop.TWIN;
+                case DOUBLE -> Loop.DOUBLE;
+            });
+        }
+        return toFirst(Loop::isMarked);
     }
 
     private int toFirst(Predicate<Loop> meant) {

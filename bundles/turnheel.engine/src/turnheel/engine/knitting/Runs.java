@@ -221,6 +221,28 @@ final class Runs {
         return true;
     }
 
+    /** The loop that is so many loops from the tip becomes another. */
+    void become(int from, Loop to) {
+        Runs changed = new Runs();
+        int before = 0;
+        for (int place = 0; place < size; place++) {
+            int count = count(place);
+            boolean here = kind(place).isLoop() && before <= from && from < before + count;
+            int first = here ? from - before : count;
+            if (first > 0 || count == 0) {
+                changed.pushFar(kind(place), first);
+            }
+            if (here) {
+                changed.pushFar(to, 1);
+                if (count > first + 1) {
+                    changed.pushFar(kind(place), count - first - 1);
+                }
+            }
+            before += count;
+        }
+        take(changed);
+    }
+
     /** Takes all of a kind that is no loop off the needle. */
     void remove(Loop kind) {
         Runs others = new Runs();

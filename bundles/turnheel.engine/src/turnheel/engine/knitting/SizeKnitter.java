@@ -124,7 +124,7 @@ final class SizeKnitter {
                 Guesses.of(tasks, place, progress.size()).forEach(count -> candidates.addAll(Adjusted.to(needle, count)));
             }
         }
-        boolean works = goOnWithBest(candidates, place) == 0;
+        boolean works = goOnWithBest(candidates, place, Optional.empty()) == 0;
         adrift = stated.isEmpty() && !works;
     }
 
@@ -149,8 +149,11 @@ final class SizeKnitter {
             candidates.addAll(Adjusted.to(before, stated.get()));
         } else {
             candidates.add(before);
+            if (explores) {
+                Guesses.of(tasks, place, progress.size()).forEach(count -> candidates.addAll(Adjusted.to(before, count)));
+            }
         }
-        goOnWithBest(candidates, place);
+        goOnWithBest(candidates, place, Optional.empty());
         progress.trace(place, 0);
     }
 
@@ -183,7 +186,7 @@ final class SizeKnitter {
             candidates.add(needle);
         }
         candidates.addAll(Adjusted.to(needle, stated));
-        goOnWithBest(candidates, place);
+        goOnWithBest(candidates, place, known ? Optional.empty() : Optional.of(stated));
         if (!known) {
             boolean byText = progress.needle().loops() == loops;
             findings.add(new Finding(place, Check.TEXT_COUNT, true, Integer.toString(loops), Integer.toString(stated),
@@ -194,13 +197,17 @@ final class SizeKnitter {
         }
     }
 
-    /** Goes on with the needle on which most of what follows works; how much of it does not. */
-    private int goOnWithBest(List<Needle> candidates, int place) {
+    /**
+     * Goes on with the needle on which most of what follows works; how much of it does not.
+     *
+     * @param stated the count that the text states and the line does not give: when it is right, the line is not
+     */
+    private int goOnWithBest(List<Needle> candidates, int place, Optional<Integer> stated) {
         Needle best = candidates.isEmpty() ? progress.needle() : candidates.getFirst();
         int fewest = Integer.MAX_VALUE;
         if (explores && findings.size() < MOST_EXPLAINED) {
             for (Needle candidate : candidates) {
-                int further = fewest > 0 ? furtherFindings(candidate, place, fewest) : fewest;
+                int further = fewest > 0 ? furtherFindings(candidate, place, fewest, stated) : fewest;
                 if (further < fewest) {
                     fewest = further;
                     best = candidate;
@@ -211,8 +218,10 @@ final class SizeKnitter {
         return fewest;
     }
 
-    private int furtherFindings(Needle candidate, int place, int most) {
+    private int furtherFindings(Needle candidate, int place, int most, Optional<Integer> stated) {
         Progress trial = progress.copy(new Effort());
+        stated.filter(count -> count == candidate.loops())
+                .ifPresent(count -> trial.flaws().add(Optional.of(count - progress.needle().loops())));
         trial.use(candidate.copy(trial.effort()));
         SizeKnitter knitter = new SizeKnitter(tasks, closesYarnOvers, trial, false);
         knitter.from(place + 1, Math.min(tasks.size(), place + 1 + LOOK_AHEAD), most);
