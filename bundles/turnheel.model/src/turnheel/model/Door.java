@@ -26,6 +26,7 @@ import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.Heel;
 import turnheel.engine.design.HemCuff;
 import turnheel.engine.design.Leg;
+import turnheel.engine.design.Lengths;
 import turnheel.engine.design.Materials;
 import turnheel.engine.design.OwnRow;
 import turnheel.engine.design.Quantity;
@@ -55,6 +56,7 @@ import turnheel.model.pattern.FlapHeelElement;
 import turnheel.model.pattern.HeelElement;
 import turnheel.model.pattern.HemCuffElement;
 import turnheel.model.pattern.LegElement;
+import turnheel.model.pattern.LengthsElement;
 import turnheel.model.pattern.MaterialsElement;
 import turnheel.model.pattern.OwnRowElement;
 import turnheel.model.pattern.Pattern;
@@ -106,6 +108,8 @@ public final class Door {
                 .flatMap(element -> accepted(element, () -> stitchPattern(element)).stream()).toList();
         MaterialsElement stuff = pattern.getMaterials();
         Optional<Materials> materials = accepted(stuff == null ? pattern : stuff, () -> materials(stuff));
+        LengthsElement said = pattern.getLengths();
+        Optional<Lengths> lengths = accepted(said == null ? pattern : said, () -> lengths(said));
         List<Size> sizes = sizes(pattern.getSizes());
         List<OwnRow> ownRows = ownRows(pattern.getOwnRows());
         if (!problems.isEmpty()) {
@@ -114,7 +118,7 @@ public final class Door {
         String title = pattern.getTitle() == null ? "" : pattern.getTitle();
         return accepted(pattern, () -> new Design(title, pattern.getDirection(), pattern.getStitchGauge(),
                 pattern.getRoundGauge(), toe.orElseThrow(), heel.orElseThrow(), leg.orElseThrow(), cuff.orElseThrow(),
-                stitchPatterns, materials.orElseThrow(), sizes, ownRows));
+                stitchPatterns, materials.orElseThrow(), lengths.orElseThrow(), sizes, ownRows));
     }
 
     // Generated interfaces cannot be sealed: each "default" is met by a test that sends every class of the .ecore
@@ -185,6 +189,11 @@ public final class Door {
         Optional<Swatch> swatch = Optional.ofNullable(element.getSwatch())
                 .map(piece -> new Swatch(piece.getStitches(), piece.getRounds(), piece.getGrams()));
         return new Materials(yarn, optional(element.getBalls()), swatch, new Share(element.getMarginPercent()));
+    }
+
+    private static Lengths lengths(LengthsElement element) {
+        return element == null ? Lengths.USUAL
+                : new Lengths(element.getFoot(), element.getLeg(), element.getCuff(), element.getSnap());
     }
 
     private static OptionalInt optional(Integer number) {

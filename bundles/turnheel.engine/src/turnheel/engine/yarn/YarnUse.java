@@ -29,12 +29,12 @@ record YarnUse(double plainLoops, Source source) {
     static YarnUse of(Stitch stitch) {
         return switch (stitch) {
             case KNIT, PURL, KNIT_THROUGH_BACK, PURL_THROUGH_BACK, MAKE_ONE, MAKE_ONE_LEFT, MAKE_ONE_RIGHT, MAKE_ONE_PURL,
-                    LIFTED_LEFT, LIFTED_RIGHT, PICK_UP_AND_KNIT, FREED_LOOP, KNIT_WITH_EDGE, KNIT_WITH_WRAPS, PURL_WITH_WRAPS, KNIT_TWIN, PURL_TWIN,
-                    KNIT_DOUBLE, PURL_DOUBLE -> counted(1);
+                    LIFTED_LEFT, LIFTED_RIGHT, PICK_UP_AND_KNIT, FREED_LOOP, KNIT_WITH_EDGE, KNIT_WITH_WRAPS, PURL_WITH_WRAPS,
+                    KNIT_TWIN, PURL_TWIN, KNIT_DOUBLE, PURL_DOUBLE -> counted(1);
             // one loop is drawn through several
             case KNIT_TWO_TOGETHER, SLIP_SLIP_KNIT, SLIP_KNIT_PASS, KNIT_TWO_TOGETHER_BACK, PURL_TWO_TOGETHER, SLIP_SLIP_PURL,
-                    KNIT_THREE_TOGETHER, PURL_THREE_TOGETHER, SLIP_SLIP_SLIP_KNIT, SLIP_KNIT_TWO_PASS, SLIP_TWO_KNIT_PASS ->
-                counted(1);
+                    KNIT_THREE_TOGETHER, PURL_THREE_TOGETHER, SLIP_SLIP_SLIP_KNIT, SLIP_KNIT_TWO_PASS, SLIP_TWO_KNIT_PASS,
+                    SLIP_SLIP_KNIT_WITH_WRAPS, PURL_TWO_TOGETHER_WITH_WRAPS -> counted(1);
             case FRONT_AND_BACK, PURL_FRONT_AND_BACK -> counted(2);
             // the needle's way of a knit loop, sewn
             case GRAFT -> counted(1);

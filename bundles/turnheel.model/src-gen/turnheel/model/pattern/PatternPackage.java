@@ -184,13 +184,22 @@ public interface PatternPackage extends EPackage {
 	int PATTERN__MATERIALS = 12;
 
 	/**
+	 * The feature id for the '<em><b>Lengths</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PATTERN__LENGTHS = 13;
+
+	/**
 	 * The feature id for the '<em><b>Sizes</b></em>' containment reference list.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PATTERN__SIZES = 13;
+	int PATTERN__SIZES = 14;
 
 	/**
 	 * The feature id for the '<em><b>Own Rows</b></em>' containment reference list.
@@ -199,7 +208,7 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PATTERN__OWN_ROWS = 14;
+	int PATTERN__OWN_ROWS = 15;
 
 	/**
 	 * The number of structural features of the '<em>Pattern</em>' class.
@@ -208,7 +217,7 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PATTERN_FEATURE_COUNT = 15;
+	int PATTERN_FEATURE_COUNT = 16;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.ToeElementImpl <em>Toe Element</em>}' class.
@@ -1006,6 +1015,61 @@ public interface PatternPackage extends EPackage {
 	int SWATCH_ELEMENT_FEATURE_COUNT = 3;
 
 	/**
+	 * The meta object id for the '{@link turnheel.model.pattern.impl.LengthsElementImpl <em>Lengths Element</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.model.pattern.impl.LengthsElementImpl
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLengthsElement()
+	 * @generated
+	 */
+	int LENGTHS_ELEMENT = 22;
+
+	/**
+	 * The feature id for the '<em><b>Foot</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LENGTHS_ELEMENT__FOOT = 0;
+
+	/**
+	 * The feature id for the '<em><b>Leg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LENGTHS_ELEMENT__LEG = 1;
+
+	/**
+	 * The feature id for the '<em><b>Cuff</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LENGTHS_ELEMENT__CUFF = 2;
+
+	/**
+	 * The feature id for the '<em><b>Snap</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LENGTHS_ELEMENT__SNAP = 3;
+
+	/**
+	 * The number of structural features of the '<em>Lengths Element</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LENGTHS_ELEMENT_FEATURE_COUNT = 4;
+
+	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.SizeElementImpl <em>Size Element</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1013,7 +1077,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSizeElement()
 	 * @generated
 	 */
-	int SIZE_ELEMENT = 22;
+	int SIZE_ELEMENT = 23;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1068,7 +1132,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getOwnRowElement()
 	 * @generated
 	 */
-	int OWN_ROW_ELEMENT = 23;
+	int OWN_ROW_ELEMENT = 24;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1114,7 +1178,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getEntryElement()
 	 * @generated
 	 */
-	int ENTRY_ELEMENT = 24;
+	int ENTRY_ELEMENT = 25;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1151,7 +1215,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getInputElement()
 	 * @generated
 	 */
-	int INPUT_ELEMENT = 25;
+	int INPUT_ELEMENT = 26;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1188,7 +1252,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getOverrideElement()
 	 * @generated
 	 */
-	int OVERRIDE_ELEMENT = 26;
+	int OVERRIDE_ELEMENT = 27;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1225,7 +1289,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getDirection()
 	 * @generated
 	 */
-	int DIRECTION = 27;
+	int DIRECTION = 28;
 
 	/**
 	 * The meta object id for the '<em>Increase</em>' data type.
@@ -1235,7 +1299,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getIncrease()
 	 * @generated
 	 */
-	int INCREASE = 28;
+	int INCREASE = 29;
 
 	/**
 	 * The meta object id for the '<em>Cast On</em>' data type.
@@ -1245,7 +1309,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getCastOn()
 	 * @generated
 	 */
-	int CAST_ON = 29;
+	int CAST_ON = 30;
 
 	/**
 	 * The meta object id for the '<em>Lean</em>' data type.
@@ -1255,7 +1319,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLean()
 	 * @generated
 	 */
-	int LEAN = 30;
+	int LEAN = 31;
 
 	/**
 	 * The meta object id for the '<em>Turn Method</em>' data type.
@@ -1265,7 +1329,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getTurnMethod()
 	 * @generated
 	 */
-	int TURN_METHOD = 31;
+	int TURN_METHOD = 32;
 
 	/**
 	 * The meta object id for the '<em>Sock Length</em>' data type.
@@ -1275,7 +1339,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSockLength()
 	 * @generated
 	 */
-	int SOCK_LENGTH = 32;
+	int SOCK_LENGTH = 33;
 
 	/**
 	 * The meta object id for the '<em>Heel Turn</em>' data type.
@@ -1285,7 +1349,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getHeelTurn()
 	 * @generated
 	 */
-	int HEEL_TURN = 33;
+	int HEEL_TURN = 34;
 
 	/**
 	 * The meta object id for the '<em>Cap</em>' data type.
@@ -1295,7 +1359,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getCap()
 	 * @generated
 	 */
-	int CAP = 34;
+	int CAP = 35;
 
 	/**
 	 * The meta object id for the '<em>Leg Count</em>' data type.
@@ -1305,7 +1369,27 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLegCount()
 	 * @generated
 	 */
-	int LEG_COUNT = 35;
+	int LEG_COUNT = 36;
+
+	/**
+	 * The meta object id for the '<em>Length Mode</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.LengthMode
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLengthMode()
+	 * @generated
+	 */
+	int LENGTH_MODE = 37;
+
+	/**
+	 * The meta object id for the '<em>Snap</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.Snap
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSnap()
+	 * @generated
+	 */
+	int SNAP = 38;
 
 	/**
 	 * The meta object id for the '<em>Zone</em>' data type.
@@ -1315,7 +1399,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getZone()
 	 * @generated
 	 */
-	int ZONE = 36;
+	int ZONE = 39;
 
 	/**
 	 * The meta object id for the '<em>Fit</em>' data type.
@@ -1325,7 +1409,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFit()
 	 * @generated
 	 */
-	int FIT = 37;
+	int FIT = 40;
 
 	/**
 	 * The meta object id for the '<em>Flap Length</em>' data type.
@@ -1335,7 +1419,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapLength()
 	 * @generated
 	 */
-	int FLAP_LENGTH = 38;
+	int FLAP_LENGTH = 41;
 
 	/**
 	 * The meta object id for the '<em>Flap Fabric</em>' data type.
@@ -1345,7 +1429,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapFabric()
 	 * @generated
 	 */
-	int FLAP_FABRIC = 39;
+	int FLAP_FABRIC = 42;
 
 	/**
 	 * The meta object id for the '<em>Flap Edge</em>' data type.
@@ -1355,7 +1439,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapEdge()
 	 * @generated
 	 */
-	int FLAP_EDGE = 40;
+	int FLAP_EDGE = 43;
 
 	/**
 	 * The meta object id for the '<em>Pick Up</em>' data type.
@@ -1365,7 +1449,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getPickUp()
 	 * @generated
 	 */
-	int PICK_UP = 41;
+	int PICK_UP = 44;
 
 	/**
 	 * The meta object id for the '<em>Gauge</em>' data type.
@@ -1375,7 +1459,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getGauge()
 	 * @generated
 	 */
-	int GAUGE = 42;
+	int GAUGE = 45;
 
 	/**
 	 * The meta object id for the '<em>Quantity</em>' data type.
@@ -1385,7 +1469,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getQuantity()
 	 * @generated
 	 */
-	int QUANTITY = 43;
+	int QUANTITY = 46;
 
 	/**
 	 * The meta object id for the '<em>Key</em>' data type.
@@ -1395,7 +1479,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getKey()
 	 * @generated
 	 */
-	int KEY = 44;
+	int KEY = 47;
 
 
 	/**
@@ -1550,6 +1634,17 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getPattern_Materials();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link turnheel.model.pattern.Pattern#getLengths <em>Lengths</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Lengths</em>'.
+	 * @see turnheel.model.pattern.Pattern#getLengths()
+	 * @see #getPattern()
+	 * @generated
+	 */
+	EReference getPattern_Lengths();
 
 	/**
 	 * Returns the meta object for the containment reference list '{@link turnheel.model.pattern.Pattern#getSizes <em>Sizes</em>}'.
@@ -2268,6 +2363,60 @@ public interface PatternPackage extends EPackage {
 	EAttribute getSwatchElement_Grams();
 
 	/**
+	 * Returns the meta object for class '{@link turnheel.model.pattern.LengthsElement <em>Lengths Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Lengths Element</em>'.
+	 * @see turnheel.model.pattern.LengthsElement
+	 * @generated
+	 */
+	EClass getLengthsElement();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.LengthsElement#getFoot <em>Foot</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Foot</em>'.
+	 * @see turnheel.model.pattern.LengthsElement#getFoot()
+	 * @see #getLengthsElement()
+	 * @generated
+	 */
+	EAttribute getLengthsElement_Foot();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.LengthsElement#getLeg <em>Leg</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Leg</em>'.
+	 * @see turnheel.model.pattern.LengthsElement#getLeg()
+	 * @see #getLengthsElement()
+	 * @generated
+	 */
+	EAttribute getLengthsElement_Leg();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.LengthsElement#getCuff <em>Cuff</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cuff</em>'.
+	 * @see turnheel.model.pattern.LengthsElement#getCuff()
+	 * @see #getLengthsElement()
+	 * @generated
+	 */
+	EAttribute getLengthsElement_Cuff();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.LengthsElement#getSnap <em>Snap</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Snap</em>'.
+	 * @see turnheel.model.pattern.LengthsElement#getSnap()
+	 * @see #getLengthsElement()
+	 * @generated
+	 */
+	EAttribute getLengthsElement_Snap();
+
+	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.SizeElement <em>Size Element</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2507,6 +2656,26 @@ public interface PatternPackage extends EPackage {
 	EDataType getLegCount();
 
 	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.LengthMode <em>Length Mode</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Length Mode</em>'.
+	 * @see turnheel.engine.design.LengthMode
+	 * @generated
+	 */
+	EDataType getLengthMode();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.Snap <em>Snap</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Snap</em>'.
+	 * @see turnheel.engine.design.Snap
+	 * @generated
+	 */
+	EDataType getSnap();
+
+	/**
 	 * Returns the meta object for data type '{@link turnheel.engine.design.StitchPattern.Zone <em>Zone</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2731,6 +2900,14 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EReference PATTERN__MATERIALS = eINSTANCE.getPattern_Materials();
+
+		/**
+		 * The meta object literal for the '<em><b>Lengths</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PATTERN__LENGTHS = eINSTANCE.getPattern_Lengths();
 
 		/**
 		 * The meta object literal for the '<em><b>Sizes</b></em>' containment reference list feature.
@@ -3311,6 +3488,48 @@ public interface PatternPackage extends EPackage {
 		EAttribute SWATCH_ELEMENT__GRAMS = eINSTANCE.getSwatchElement_Grams();
 
 		/**
+		 * The meta object literal for the '{@link turnheel.model.pattern.impl.LengthsElementImpl <em>Lengths Element</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.model.pattern.impl.LengthsElementImpl
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLengthsElement()
+		 * @generated
+		 */
+		EClass LENGTHS_ELEMENT = eINSTANCE.getLengthsElement();
+
+		/**
+		 * The meta object literal for the '<em><b>Foot</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LENGTHS_ELEMENT__FOOT = eINSTANCE.getLengthsElement_Foot();
+
+		/**
+		 * The meta object literal for the '<em><b>Leg</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LENGTHS_ELEMENT__LEG = eINSTANCE.getLengthsElement_Leg();
+
+		/**
+		 * The meta object literal for the '<em><b>Cuff</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LENGTHS_ELEMENT__CUFF = eINSTANCE.getLengthsElement_Cuff();
+
+		/**
+		 * The meta object literal for the '<em><b>Snap</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LENGTHS_ELEMENT__SNAP = eINSTANCE.getLengthsElement_Snap();
+
+		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.SizeElementImpl <em>Size Element</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -3521,6 +3740,26 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EDataType LEG_COUNT = eINSTANCE.getLegCount();
+
+		/**
+		 * The meta object literal for the '<em>Length Mode</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.LengthMode
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLengthMode()
+		 * @generated
+		 */
+		EDataType LENGTH_MODE = eINSTANCE.getLengthMode();
+
+		/**
+		 * The meta object literal for the '<em>Snap</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.Snap
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSnap()
+		 * @generated
+		 */
+		EDataType SNAP = eINSTANCE.getSnap();
 
 		/**
 		 * The meta object literal for the '<em>Zone</em>' data type.
