@@ -86,11 +86,7 @@ final class Assembly {
     }
 
     private List<Instruction> like(Target target) {
-        List<Instruction> instructions = key(target).map(rounds::get).orElse(null);
-        if (instructions == null) {
-            throw new Unreadable("no such round to work like");
-        }
-        return instructions;
+        return key(target).map(rounds::get).orElseThrow(() -> new Unreadable("no such round to work like"));
     }
 
     void label(Labels.Read read, Set<Integer> sizes, Span place) {

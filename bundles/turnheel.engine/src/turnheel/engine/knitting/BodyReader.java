@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
-import turnheel.engine.instruction.Line;
 import turnheel.engine.instruction.Sized;
 import turnheel.engine.knitting.SizeNames.Prefix;
 import turnheel.engine.knitting.grammar.Instructions;
