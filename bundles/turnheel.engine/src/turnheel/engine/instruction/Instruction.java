@@ -1,6 +1,7 @@
 package turnheel.engine.instruction;
 
 import java.util.List;
+import java.util.Optional;
 
 import turnheel.engine.stitch.Stitch;
 
@@ -13,6 +14,10 @@ public sealed interface Instruction {
 
     /** One stitch up to a place, as in {@code k to last 2 sts}. */
     record WorkTo(Stitch stitch, Until until) implements Instruction {
+    }
+
+    /** The same, where whatever turns left on the way is worked as one stitch: wraps with theirs, twins, double stitches. */
+    record CloseTo(Stitch stitch, Until until) implements Instruction {
     }
 
     /** Several pieces in brackets, as in {@code [k6, k2tog] 3 times}. */
@@ -42,19 +47,61 @@ public sealed interface Instruction {
 
     /** What happens to a marker. */
     enum MarkerAction {
-        PLACE, SLIP, REMOVE
+        PLACE, SLIP, REMOVE,
+        /** Every marker on the needle is taken off. */
+        REMOVE_ALL
     }
 
     /** A marker after every {@code stitches} of the whole round, the last one at its start. */
     record MarkersAfterEvery(Sized<Integer> stitches) implements Instruction {
     }
 
+    /** Stitches are cast on. */
+    record CastOn(CastOnManner manner, Sized<Integer> stitches) implements Instruction {
+    }
+
+    /** How stitches are cast on. */
+    enum CastOnManner {
+        PLAIN,
+        /** Closed below, half of the stitches on each side. */
+        CLOSED,
+        STRETCHY,
+        /** Taken out later, so that its loops can be worked. */
+        PROVISIONAL
+    }
+
+    /** What was worked flat, or cast on, is closed to a ring; the round begins here. */
+    record JoinInRound() implements Instruction {
+    }
+
+    /** New stitches are knitted out of the edge of the fabric. */
+    record PickUp(Sized<Integer> stitches, Edge edge) implements Instruction {
+    }
+
+    /** Where stitches are picked up. */
+    enum Edge {
+        FLAP, CORNER, OPENING
+    }
+
+    /** A thread that held loops is taken out. */
+    record TakeOut(Thread thread) implements Instruction {
+    }
+
+    /** A thread that holds loops for a while. */
+    enum Thread {
+        PROVISIONAL_CAST_ON, WASTE_YARN
+    }
+
     /** The next {@code stitches} are put on hold, unworked, as in {@code hold the next 32 sts for the instep}. */
     record Hold(Sized<Integer> stitches) implements Instruction {
     }
 
-    /** All stitches but those of this part are put on hold: what follows is worked on {@code stitches}, the next ones. */
-    record WorkOnlyOn(Sized<Integer> stitches) implements Instruction {
+    /**
+     * All stitches but those of this part are put on hold: what follows is worked flat on {@code stitches}, the next ones.
+     *
+     * @param others those on hold; empty where the text does not tell their number
+     */
+    record WorkOnlyOn(Sized<Integer> stitches, Optional<Sized<Integer>> others) implements Instruction {
     }
 
     /** {@code stitches} held ones are knitted back, in the order in which they lie, as in {@code k the 32 held sts}. */

@@ -15,11 +15,23 @@ public sealed interface Until {
     record Marker(Sized<Integer> stitches) implements Until {
     }
 
-    /** To {@code stitches} before the gap that an earlier turn left; 0 is the gap itself. */
+    /**
+     * To {@code stitches} before the gap that an earlier turn left; 0 is the gap itself. A yarn-over that was made at the
+     * turn belongs to the gap: it is neither worked nor counted.
+     */
     record Gap(Sized<Integer> stitches) implements Until {
     }
 
     /** To {@code stitches} before the next stitch that a turn marked: wrapped, with its twin, or double; 0 is that stitch. */
-    record TurnedStitch(Sized<Integer> stitches) implements Until {
+    record TurnedStitch(Mark mark, Sized<Integer> stitches) implements Until {
+    }
+
+    /** Over all stitches on hold, which come back onto the needle. */
+    record Held() implements Until {
+    }
+
+    /** How a turn marked a stitch. */
+    enum Mark {
+        WRAPPED, TWIN, DOUBLE
     }
 }

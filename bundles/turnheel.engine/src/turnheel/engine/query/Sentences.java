@@ -16,9 +16,14 @@ public final class Sentences {
 
     /** The sentence, without the sizes: every place that shows a query has a column or a prefix for them. */
     public static String of(Query query) {
-        Parameter parameter = Catalogue.parameter(query.key());
         String pattern = WORDS.getString(query.check().id());
-        return MessageFormat.format(pattern, parameter.label(), query.key().name(), query.expected(), query.found(),
-                parameter.unit().symbol());
+        return switch (query.place()) {
+            case Place.Row(var key) -> {
+                Parameter parameter = Catalogue.parameter(key);
+                yield MessageFormat.format(pattern, parameter.label(), key.name(), query.expected(), query.found(),
+                        parameter.unit().symbol());
+            }
+            case Place.Text text -> MessageFormat.format(pattern, "", "", query.expected(), query.found(), "");
+        };
     }
 }

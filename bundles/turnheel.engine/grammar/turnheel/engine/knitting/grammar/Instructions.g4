@@ -1,0 +1,153 @@
+/*
+ * One sentence of a written pattern, without the label before it. The tokens come from the vocabulary table, not from
+ * characters: which words mean KNIT or PLACE_MARKER is data. Shapes only: whether a combination means anything is asked by
+ * whoever walks the tree.
+ *
+ * Brackets are balanced and their depth is bounded before the parser sees a sentence, and no decision looks further than a
+ * sized value, so that reading takes linear time.
+ */
+parser grammar Instructions;
+
+tokens {
+    NUMBER, DASH, COMMA, SEMICOLON, COLON, SLASH, EQUALS, OPEN, CLOSE, STAR, AND, OR,
+    KNIT, PURL, SLIP, WORK, STITCH, THROUGH_BACK, MANNER, CLOSED, STRETCHY, PROVISIONAL, WITH, EVEN, PATTERN,
+    TWIN_STITCH, DOUBLE_STITCH, WRAPPED, WITH_WRAPS, WITH_TWIN, WITH_EDGE, CLOSING, WITH_WASTE, AGAIN, FREED, TURN,
+    TO, FROM, FOR, ON, END, AROUND, ALL, EACH, LAST, NEXT, OTHER, BEFORE, MARKER, GAP, STITCHES, HELD, UNTIL, REMAIN,
+    REPEAT, TIMES, MORE, ONCE, TWICE, IN_ALL, EVERY, ENDING, ROUND, ROW, RIGHT_SIDE, WRONG_SIDE, NAME,
+    CAST_ON, BIND_OFF, GRAFT, DRAW, SEW_DOWN, PICK_UP, WHERE, CORNER, OPENING, PLACE_MARKER, SLIP_MARKER, REMOVE_MARKER, AFTER,
+    HOLD, ON_HOLD, FLAT_ON, START_HERE, JOIN, TAKE_OUT_WASTE, TAKE_OUT_CAST_ON, NOTHING, HALF, NEEDLE, HAVE, CHANGED, MEASURES, UNIT, LESS,
+    ALL_WORKED, WORD
+}
+
+/* How a round is called: by numbers, or by a name. */
+label : ((ROUND | ROW) ranges (AND (ALL | EVERY) alternate)? | NAME) decoration* EOF ;
+alternate : ~(OPEN | CLOSE | EOF)+ ;
+decoration : RIGHT_SIDE | WRONG_SIDE | OPEN decorated CLOSE ;
+decorated : (RIGHT_SIDE | WRONG_SIDE) (ROW | ROUND)? | (AND (ALL | EVERY) alternate) | NAME | ~CLOSE+ ;
+
+sentence : (pieces | result) (gap* result)* gap* EOF ;
+
+/* What is on the needle, or by how much that changed. */
+result : OPEN result CLOSE | HAVE? ALL? sized (MORE | LESS)? STITCHES (CHANGED | REMAIN | ON | NEEDLE | ALL | IN_ALL)* ;
+gap : COMMA | SEMICOLON | COLON | DASH | EQUALS | AND ;
+
+pieces : piece (gap+ piece)* ;
+
+piece
+    : starred
+    | group
+    | plain
+    | stitch
+    | repeatRounds
+    | castOn
+    | share
+    | bindOff
+    | graft
+    | draw
+    | sewDown
+    | pickUp
+    | marker
+    | hold
+    | startHere
+    | join
+    | takeOut
+    | again
+    | measure
+    | nothing
+    ;
+
+starred : STAR pieces gap* (REPEAT (FROM STAR+ (TO STAR)?)? | STAR gap* (REPEAT (FROM STAR+ (TO STAR)?)?)?) gap* extent? ;
+group : OPEN pieces CLOSE gap* REPEAT? extent? ;
+
+/* How far, or how often, something goes on. */
+extent : to | AROUND | IN_ALL | times | EACH STITCHES to? ;
+to : (TO | UNTIL) place ;
+place
+    : END
+    | LAST sized? STITCHES?
+    | sized? STITCHES? BEFORE mark
+    | sized STITCHES REMAIN
+    | mark
+    ;
+mark : (NEXT | LAST | EACH)* (MARKER | GAP | WRAPPED | TWIN_STITCH | DOUBLE_STITCH | END) ;
+times
+    : sized (MORE? TIMES (MORE | IN_ALL)? | MORE)
+    | (ONCE | TWICE) (MORE | IN_ALL)?
+    | MORE (ONCE | TWICE)
+    | TIMES sized
+    ;
+
+/* Knit, purl, slip or work: how much follows in any order, and is made sense of later. */
+plain : (KNIT | PURL | SLIP | WORK) (THROUGH_BACK | manner)* amount* ;
+amount
+    : to (THROUGH_BACK | manner)*
+    | AROUND
+    | OR? measure
+    | FOR? (NEXT | ALL | EACH | LAST | OTHER | EVERY | REMAIN)* (sized MORE?)? noun
+    | (NEXT | ALL | LAST)* sized
+    | (NEXT | ALL | EACH | EVERY)+
+    | THROUGH_BACK
+    | manner
+    | WITH_WRAPS | WITH_TWIN | WITH_EDGE | CLOSING | WITH_WASTE | EVEN
+    ;
+noun : STITCHES HELD? | HELD STITCHES? | FREED | DOUBLE_STITCH | WRAPPED | TWIN_STITCH | ROUND | ROW | length ;
+manner : MANNER | CLOSED | STRETCHY | PROVISIONAL | PATTERN | WITH CAST_ON | WITH BIND_OFF ;
+
+stitch
+    : TWIN_STITCH gap* TURN
+    | DOUBLE_STITCH
+    | TURN
+    | STITCH manner* (extent | sized STITCHES?)?
+    ;
+
+castOn : CAST_ON (sized STITCHES? manner* | manner+ sized? STITCHES? | sized manner+ STITCHES) ;
+share : sized STITCHES? ON (EACH (HALF | NEEDLE) | EACH? sized NEEDLE | HALF) ;
+bindOff : BIND_OFF (ALL | REMAIN | LAST | NEXT)* sized? (REMAIN? STITCHES)? manner* ;
+graft : GRAFT (ALL | REMAIN | LAST)* sized? (REMAIN? STITCHES)? (TO sized STITCHES? | WHERE | manner)* ;
+draw : DRAW (ALL | REMAIN | LAST)* sized? (REMAIN? STITCHES)? ;
+sewDown : SEW_DOWN sized? STITCHES? ;
+pickUp : PICK_UP sized STITCHES? (WHERE | CORNER | OPENING)* ;
+marker
+    : PLACE_MARKER (AFTER EACH sized STITCHES? | AFTER EVERY sized STITCHES? | EVERY sized STITCHES)? (WHERE | manner)*
+    | SLIP_MARKER
+    | REMOVE_MARKER ALL?
+    ;
+hold
+    : HOLD (NEXT | OTHER | REMAIN | LAST | ALL)* sized? STITCHES? (ON_HOLD | WHERE)*
+    | SLIP (NEXT | OTHER | REMAIN | LAST | ALL)* sized STITCHES? ON_HOLD WHERE*
+    | FLAT_ON (NEXT | ALL | LAST)* sized STITCHES?
+    ;
+startHere : START_HERE WHERE* ;
+join : JOIN (ON? ALL? sized? STITCHES)? WHERE* ;
+takeOut : TAKE_OUT_WASTE | TAKE_OUT_CAST_ON ;
+again : AGAIN ;
+nothing : NOTHING | WHERE | CORNER | manner ;
+
+repeatRounds : (REPEAT | WORK) which gap* howOften? (gap* ending)? ;
+which
+    : NAME (gap+ NAME)*
+    | LAST sized? (ROUND | ROW)
+    | (ROUND | ROW) ranges
+    ;
+howOften
+    : EVERY (sized | OTHER)? (ROUND | ROW) times?
+    | times
+    | UNTIL HAVE? sized STITCHES (REMAIN | ON | NEEDLE)*
+    | ALL_WORKED
+    | FOR sized MORE? (ROUND | ROW)
+    | measure
+    ;
+ending : ENDING (NAME | (ROUND | ROW) range | (RIGHT_SIDE | WRONG_SIDE) ROW) ;
+
+/* Until something measures a length; what follows only says from where. */
+measure : UNTIL ~(MEASURES | UNIT | EOF)* MEASURES length (~EOF)* ;
+length : sized UNIT ((SLASH | OR) sized UNIT | OPEN sized UNIT CLOSE)? ;
+
+/* A value for each size. */
+sized : value (list | (SLASH value)+)? ;
+value : NUMBER | DASH ;
+list : (OPEN value (listGap value)* CLOSE value?)+ ;
+listGap : COMMA | SEMICOLON | COLON | SLASH ;
+
+ranges : range (OPEN range (listGap range)* CLOSE)* ;
+range : value ((DASH | TO | AND | COMMA) value)? ;
