@@ -18,7 +18,8 @@ import turnheel.model.pattern.SizeElement;
 
 /**
  * One change of a document: {@code foot.stitches[M]=64}, {@code body.footLength=240mm} in all sizes,
- * {@code title=Harbour}, or nothing after the equals sign, which gives the number back to its rule or default.
+ * {@code title=Harbour}, {@code own.half=foot.stitches/2}, or nothing after the equals sign, which gives the number
+ * back to its rule or default.
  */
 record Assignment(String text, CellName name, String value) {
 
@@ -38,6 +39,9 @@ record Assignment(String text, CellName name, String value) {
 
     /** Makes the change and says what it was; a change of all sizes gives one for each. */
     List<Change> applyTo(Pattern document, ResultOrigins origins) throws Refusal {
+        if (OwnRowText.isMeant(name.key())) {
+            return List.of(changeOwnRow(document));
+        }
         Optional<PatternOption> option = PatternOption.of(name.key());
         if (option.isPresent()) {
             return List.of(changePattern(document, option.get()));
@@ -47,7 +51,7 @@ record Assignment(String text, CellName name, String value) {
                     Words.NAME_UNKNOWN.with(name.key(), String.join(" ", PatternOption.words())),
                     Spelling.suggestion(name.key(), PatternOption.words())));
         }
-        Parameter parameter = name.parameter();
+        Parameter parameter = name.parameter(List.of());
         if (parameter.role() == Role.RESULT) {
             throw new Refusal(origins.refusal(parameter.key()));
         }
@@ -59,6 +63,13 @@ record Assignment(String text, CellName name, String value) {
             changes.add(changeSize(size, parameter));
         }
         return changes;
+    }
+
+    private Change changeOwnRow(Pattern document) throws Refusal {
+        if (name.size().isPresent()) {
+            throw new Refusal(Words.NOT_OF_A_SIZE.with(name.key()));
+        }
+        return OwnRowText.parse(text).applyTo(document);
     }
 
     private Change changePattern(Pattern document, PatternOption option) throws Refusal {

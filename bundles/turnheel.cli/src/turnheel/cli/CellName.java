@@ -4,9 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Design;
+import turnheel.engine.design.OwnRow;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.design.Size;
 import turnheel.engine.design.Spelling;
@@ -23,13 +25,15 @@ record CellName(String key, Optional<String> size) {
                 Optional.ofNullable(matcher.group(2)).map(String::strip))) : Optional.empty();
     }
 
-    /** The parameter that the key stands for. */
-    Parameter parameter() throws Refusal {
-        List<String> keys = Catalogue.all().stream().map(parameter -> parameter.key().name()).toList();
+    /** The parameter that the key stands for, in the catalogue or among a pattern's own rows. */
+    Parameter parameter(List<OwnRow> ownRows) throws Refusal {
+        List<Parameter> parameters = Stream.concat(Catalogue.all().stream(), ownRows.stream().map(OwnRow::parameter))
+                .toList();
+        List<String> keys = parameters.stream().map(parameter -> parameter.key().name()).toList();
         if (!keys.contains(key)) {
             throw new Refusal(UsageErrors.didYouMean(Words.KEY_UNKNOWN.with(key), Spelling.suggestion(key, keys)));
         }
-        return Catalogue.all().get(keys.indexOf(key));
+        return parameters.get(keys.indexOf(key));
     }
 
     /** Refuses a size that the design does not have. */

@@ -11,6 +11,7 @@ import picocli.CommandLine.Mixin;
 
 import turnheel.cli.Table.Side;
 import turnheel.engine.checks.Checks;
+import turnheel.engine.grading.Graded;
 import turnheel.engine.query.Query;
 import turnheel.engine.query.Sentences;
 import turnheel.engine.query.Severity;
@@ -28,9 +29,14 @@ final class CheckVerb extends Verb {
 
     @Override
     public Integer call() throws Refusal {
-        List<Query> queries = Checks.of(pattern.graded());
+        Graded graded = pattern.graded();
+        List<Query> queries = Checks.of(graded);
+        RelaxationsText relaxations = RelaxationsText.of(graded);
         if (isJson()) {
-            output().document(Json.document("turnheel-queries/1", json -> write(queries, json)));
+            output().document(Json.document("turnheel-queries/1", json -> {
+                write(queries, json);
+                relaxations.write(json);
+            }));
         } else if (queries.isEmpty()) {
             output().line(Words.CHECK_CLEAN.text());
         } else {
@@ -38,6 +44,7 @@ final class CheckVerb extends Verb {
             long errors = Verdict.errors(queries);
             output().line("");
             output().line(Words.CHECK_SUMMARY.with(errors, queries.size() - errors));
+            output().lines(relaxations.lines());
         }
         return Verdict.of(queries);
     }

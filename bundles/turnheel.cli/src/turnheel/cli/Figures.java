@@ -25,6 +25,7 @@ final class Figures {
             case STITCHES, ROUNDS, ROWS, LINES, TIMES, LOOPS, BALLS -> value == Math.rint(value) ? 0 : 2;
             case MILLIMETRES, PERCENT, PER_100_MM, IDEAL_STITCHES, PLAIN_LOOPS, METRES, GRAMS, TEX -> 1;
             case RATIO -> 2;
+            case NUMBER -> value == Math.rint(value) ? 0 : 3;
         };
     }
 
@@ -33,7 +34,7 @@ final class Figures {
         return switch (unit) {
             case IDEAL_STITCHES -> Unit.STITCHES.symbol();
             case STITCHES, ROUNDS, ROWS, LINES, TIMES, MILLIMETRES, PERCENT, PER_100_MM, RATIO, LOOPS, PLAIN_LOOPS,
-                    METRES, GRAMS, TEX, BALLS -> unit.symbol();
+                    METRES, GRAMS, TEX, BALLS, NUMBER -> unit.symbol();
         };
     }
 }

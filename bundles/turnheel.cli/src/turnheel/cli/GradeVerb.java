@@ -24,7 +24,7 @@ import turnheel.engine.grading.Why;
 import turnheel.engine.term.Key;
 import turnheel.model.Literals;
 
-/** {@code grade}: the grading table, or the reason of one of its cells. */
+/** {@code grade}: the grading table, the reason of one of its cells, or the counts that one size can have. */
 @Command(name = "grade")
 final class GradeVerb extends Verb {
 
@@ -36,14 +36,27 @@ final class GradeVerb extends Verb {
     @Option(names = "--why", paramLabel = "KEY[SIZE]")
     private String why;
 
+    @Option(names = "--options", paramLabel = "SIZE")
+    private String optionsOf;
+
     GradeVerb(Output output) {
         super(output);
     }
 
     @Override
     public Integer call() throws Refusal {
-        Graded graded = why == null ? pattern.complete() : pattern.graded();
-        if (why != null) {
+        if (why != null && optionsOf != null) {
+            throw new Refusal(Words.WHY_OR_OPTIONS.text());
+        }
+        Graded graded = why == null && optionsOf == null ? pattern.complete() : pattern.graded();
+        if (optionsOf != null) {
+            OptionsText options = options();
+            if (isJson()) {
+                output().document(Json.document("turnheel-options/1", options::write));
+            } else {
+                output().lines(options.lines());
+            }
+        } else if (why != null) {
             Why reason = why(graded);
             if (isJson()) {
                 output().document(Json.document("turnheel-why/1", json -> write(reason, json)));
@@ -54,14 +67,20 @@ final class GradeVerb extends Verb {
             output().document(Json.document("turnheel-grade/1", json -> write(graded, json)));
         } else {
             output().lines(lines(graded));
+            output().lines(RelaxationsText.of(graded).lines());
         }
         return Verdict.noted(Checks.of(graded), output(), pattern.name());
+    }
+
+    private OptionsText options() throws Refusal {
+        CellName.knownSize(pattern.graded().design(), optionsOf, pattern.name());
+        return OptionsText.of(pattern.complete(List.of(optionsOf)), optionsOf);
     }
 
     private Why why(Graded graded) throws Refusal {
         CellName cell = CellName.parse(why).filter(named -> named.size().isPresent())
                 .orElseThrow(() -> new Refusal(Words.NOT_A_CELL.with(why)));
-        Key key = cell.parameter().key();
+        Key key = cell.parameter(graded.design().ownRows()).key();
         String size = CellName.knownSize(graded.design(), cell.size().orElseThrow(), pattern.name());
         try {
             return Why.of(graded, key, size);
@@ -156,6 +175,7 @@ final class GradeVerb extends Verb {
             json.writeEndObject();
         }
         json.writeEndArray();
+        RelaxationsText.of(graded).write(json);
     }
 
     private static void write(Why reason, JsonGenerator json) throws IOException {

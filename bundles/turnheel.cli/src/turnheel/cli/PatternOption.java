@@ -1,22 +1,32 @@
 package turnheel.cli;
 
+import static turnheel.model.pattern.PatternPackage.Literals.ASYMMETRIC_TOE_ELEMENT__CAST_ON;
 import static turnheel.model.pattern.PatternPackage.Literals.ASYMMETRIC_TOE_ELEMENT__INCREASE;
 import static turnheel.model.pattern.PatternPackage.Literals.AFTERTHOUGHT_HEEL_ELEMENT__CAP;
+import static turnheel.model.pattern.PatternPackage.Literals.AFTERTHOUGHT_HEEL_ELEMENT__LEAN;
 import static turnheel.model.pattern.PatternPackage.Literals.CALF_LEG_ELEMENT__COUNT;
 import static turnheel.model.pattern.PatternPackage.Literals.CALF_LEG_ELEMENT__LENGTH;
+import static turnheel.model.pattern.PatternPackage.Literals.FLAP_HEEL_ELEMENT__EDGE;
+import static turnheel.model.pattern.PatternPackage.Literals.FLAP_HEEL_ELEMENT__FABRIC;
 import static turnheel.model.pattern.PatternPackage.Literals.FLAP_HEEL_ELEMENT__FLAP_LENGTH;
+import static turnheel.model.pattern.PatternPackage.Literals.FLAP_HEEL_ELEMENT__PICK_UP;
 import static turnheel.model.pattern.PatternPackage.Literals.FLAP_HEEL_ELEMENT__TURN;
 import static turnheel.model.pattern.PatternPackage.Literals.PATTERN__CUFF;
 import static turnheel.model.pattern.PatternPackage.Literals.PATTERN__HEEL;
 import static turnheel.model.pattern.PatternPackage.Literals.PATTERN__LEG;
 import static turnheel.model.pattern.PatternPackage.Literals.PATTERN__TOE;
 import static turnheel.model.pattern.PatternPackage.Literals.RIB_CUFF_ELEMENT__MAY_ADJUST;
+import static turnheel.model.pattern.PatternPackage.Literals.ROUND_TOE_ELEMENT__CAST_ON;
 import static turnheel.model.pattern.PatternPackage.Literals.ROUND_TOE_ELEMENT__INCREASE;
+import static turnheel.model.pattern.PatternPackage.Literals.ROUND_TOE_ELEMENT__LEAN;
 import static turnheel.model.pattern.PatternPackage.Literals.SHORT_ROW_HEEL_ELEMENT__TURN;
 import static turnheel.model.pattern.PatternPackage.Literals.SHORT_ROW_TOE_ELEMENT__TURN;
+import static turnheel.model.pattern.PatternPackage.Literals.STAR_TOE_ELEMENT__CAST_ON;
 import static turnheel.model.pattern.PatternPackage.Literals.STAR_TOE_ELEMENT__INCREASE;
+import static turnheel.model.pattern.PatternPackage.Literals.STAR_TOE_ELEMENT__LEAN;
 import static turnheel.model.pattern.PatternPackage.Literals.STRAIGHT_LEG_ELEMENT__COUNT;
 import static turnheel.model.pattern.PatternPackage.Literals.STRAIGHT_LEG_ELEMENT__LENGTH;
+import static turnheel.model.pattern.PatternPackage.Literals.WEDGE_TOE_ELEMENT__CAST_ON;
 import static turnheel.model.pattern.PatternPackage.Literals.WEDGE_TOE_ELEMENT__INCREASE;
 
 import java.util.Arrays;
@@ -46,8 +56,8 @@ import turnheel.model.pattern.StitchPatternElement;
  * decided for them, so that {@code new} can apply them in this order.
  */
 enum PatternOption {
-    TITLE, DIRECTION, GAUGE, TOE, HEEL, LEG, CUFF, INCREASE, TURN, HEEL_TURN, FLAP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS,
-    STITCH_PATTERN, YARN, SWATCH;
+    TITLE, DIRECTION, GAUGE, TOE, HEEL, LEG, CUFF, INCREASE, CAST_ON, LEAN, TURN, HEEL_TURN, FLAP, FLAP_FABRIC,
+    FLAP_EDGE, PICK_UP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS, STITCH_PATTERN, YARN, SWATCH;
 
     String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
@@ -74,7 +84,8 @@ enum PatternOption {
             case STITCH_PATTERN -> StitchPatternText.of(document.getStitchPatterns());
             case YARN -> MaterialsText.yarn(Door.materials(document));
             case SWATCH -> MaterialsText.swatch(Door.materials(document));
-            case INCREASE, TURN, HEEL_TURN, FLAP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS -> places(document)
+            case INCREASE, CAST_ON, LEAN, TURN, HEEL_TURN, FLAP, FLAP_FABRIC, FLAP_EDGE, PICK_UP, CAP, LENGTH,
+                    LEG_COUNT, CUFF_ADJUSTS -> places(document)
                     .map(place -> AttributeText.of(place.attribute(), place.value()))
                     .distinct().collect(Collectors.joining(" "));
         };
@@ -97,7 +108,8 @@ enum PatternOption {
             case STITCH_PATTERN -> writeStitchPatterns(document, given, value);
             case YARN -> write(document, MaterialsText.withYarn(Door.materials(document), given, value));
             case SWATCH -> write(document, MaterialsText.withSwatch(Door.materials(document), given, value));
-            case INCREASE, TURN, HEEL_TURN, FLAP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS -> writeChoice(document, given, value);
+            case INCREASE, CAST_ON, LEAN, TURN, HEEL_TURN, FLAP, FLAP_FABRIC, FLAP_EDGE, PICK_UP, CAP, LENGTH,
+                    LEG_COUNT, CUFF_ADJUSTS -> writeChoice(document, given, value);
         }
     }
 
@@ -150,9 +162,16 @@ enum PatternOption {
         return switch (this) {
             case INCREASE -> new EAttribute[] {ROUND_TOE_ELEMENT__INCREASE, WEDGE_TOE_ELEMENT__INCREASE,
                     STAR_TOE_ELEMENT__INCREASE, ASYMMETRIC_TOE_ELEMENT__INCREASE};
+            case CAST_ON -> new EAttribute[] {ROUND_TOE_ELEMENT__CAST_ON, WEDGE_TOE_ELEMENT__CAST_ON,
+                    STAR_TOE_ELEMENT__CAST_ON, ASYMMETRIC_TOE_ELEMENT__CAST_ON};
+            case LEAN -> new EAttribute[] {ROUND_TOE_ELEMENT__LEAN, STAR_TOE_ELEMENT__LEAN,
+                    AFTERTHOUGHT_HEEL_ELEMENT__LEAN};
             case TURN -> new EAttribute[] {SHORT_ROW_TOE_ELEMENT__TURN, SHORT_ROW_HEEL_ELEMENT__TURN};
             case HEEL_TURN -> new EAttribute[] {FLAP_HEEL_ELEMENT__TURN};
             case FLAP -> new EAttribute[] {FLAP_HEEL_ELEMENT__FLAP_LENGTH};
+            case FLAP_FABRIC -> new EAttribute[] {FLAP_HEEL_ELEMENT__FABRIC};
+            case FLAP_EDGE -> new EAttribute[] {FLAP_HEEL_ELEMENT__EDGE};
+            case PICK_UP -> new EAttribute[] {FLAP_HEEL_ELEMENT__PICK_UP};
             case CAP -> new EAttribute[] {AFTERTHOUGHT_HEEL_ELEMENT__CAP};
             case LENGTH -> new EAttribute[] {STRAIGHT_LEG_ELEMENT__LENGTH, CALF_LEG_ELEMENT__LENGTH};
             case LEG_COUNT -> new EAttribute[] {STRAIGHT_LEG_ELEMENT__COUNT, CALF_LEG_ELEMENT__COUNT};

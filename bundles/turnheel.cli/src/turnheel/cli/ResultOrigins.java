@@ -4,7 +4,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.design.Role;
 import turnheel.engine.grading.RuleBook;
@@ -32,7 +31,7 @@ record ResultOrigins(RuleBook rules, String file) {
     private Set<Key> of(Key result) {
         Set<Key> settable = new LinkedHashSet<>();
         for (Key key : rules.rule(result).map(Term::keys).orElse(Set.of())) {
-            if (Catalogue.parameter(key).role() == Role.RESULT) {
+            if (rules.parameter(key).role() == Role.RESULT) {
                 settable.addAll(of(key));
             } else {
                 settable.add(key);

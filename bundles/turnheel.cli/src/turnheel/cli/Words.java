@@ -79,6 +79,12 @@ enum Words {
     NOT_A_YARN,
     /** {0} option, {1} text. */
     NOT_A_SWATCH,
+    /** {0} text. */
+    NOT_AN_OWN_ROW,
+    /** {0} key. */
+    OWN_ROW_ABSENT,
+    /** {0} key, {1} key that is there. */
+    OWN_ROW_TWICE,
     /** {0} option, {1} kinds of part that have it. */
     CHOICE_WITHOUT_PART,
     /** {0} value. */
@@ -124,6 +130,19 @@ enum Words {
     WHY_BASIS,
     /** {0} list of keys. */
     WHY_DEPENDENTS,
+    /** {0} size, {1} ideal count, {2} least, {3} most. */
+    OPTIONS_IDEAL,
+    /** {0} size. */
+    OPTIONS_OTHERS,
+    OPTION_CHOSEN,
+    OPTION_FAR,
+    /** {0} list of needs. */
+    OPTION_BREAKS,
+    /** {0} list of sizes. */
+    OPTION_CROWDS,
+    WHY_OR_OPTIONS,
+    RELAXATIONS,
+    RELAXATIONS_NONE,
     CHECK_CLEAN,
     /** {0} number of errors, {1} number of warnings. */
     CHECK_SUMMARY,
@@ -149,6 +168,11 @@ enum Words {
     HEADING_WAS,
     HEADING_NOW,
     HEADING_NAME,
+    HEADING_AROUND,
+    HEADING_EASE,
+    HEADING_NOTE,
+    HEADING_DEVIATION,
+    HEADING_RELAXATION,
     HEADING_TITLE;
 
     private static final ResourceBundle TEXTS = ResourceBundle.getBundle("turnheel.cli.words");

@@ -19,10 +19,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 import turnheel.engine.design.Design;
+import turnheel.engine.design.OwnRow;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.StitchPattern;
 import turnheel.model.DocumentProblem.Kind;
 import turnheel.model.pattern.EntryElement;
+import turnheel.model.pattern.OwnRowElement;
 import turnheel.model.pattern.Pattern;
 import turnheel.model.pattern.PatternFactory;
 import turnheel.model.pattern.RibCuffElement;
@@ -74,6 +76,11 @@ class DoorTest {
                 swatch.setRounds(40);
                 swatch.setGrams(12.5);
             }
+            case OwnRowElement row -> {
+                row.setKey(Patterns.key("own.half"));
+                row.setLabel("Half");
+                row.setFormula("foot.stitches/");
+            }
             default -> assertTrue(object.eClass().getName().matches(".*(Toe|Heel|Leg|Cuff|Materials)Element"),
                     object.toString());
         }
@@ -84,6 +91,15 @@ class DoorTest {
             assertTrue(List.of(design.sizes().getFirst().inputs(), design.sizes().getFirst().overrides())
                     .contains(Map.of(entry.getKey(), entry.getValue())));
         }
+    }
+
+    @Test
+    void anOwnRowThatCannotBeReadIsKeptAsItIs() throws DocumentException {
+        String formula = "=LOG( foot.stitches ;\t'<b>&\"";
+        Design design = Patterns.harbour().withOwnRows(List.of(new OwnRow(Patterns.key("own.half"), "=1+1", formula)));
+        Pattern read = Patterns.read(Patterns.written(Documents.pattern(design)));
+        assertEquals(design, Door.design(read));
+        assertEquals(formula, read.getOwnRows().getFirst().getFormula());
     }
 
     @Test
@@ -105,6 +121,12 @@ class DoorTest {
                 refused("<input key=\"body.footCircumference\" value=\"22.5 cm\"/>",
                         "<input key=\"body.footLength\" value=\"250 mm\"/>",
                         Kind.SAME_KEY, 14, 12, "M", "body.footLength"),
+                refused("</turnheel:Pattern>", "<ownRow key=\"own.a\" formula=\"1\"/>\n  "
+                        + "<ownRow key=\"own.a1\" formula=\"2\"/>\n"
+                        + "<ownRow key=\"own.a\" formula=\"\"/>\n</turnheel:Pattern>",
+                        Kind.SAME_ROW, 22, 9, "own.a"),
+                refused("</turnheel:Pattern>", "<ownRow key=\"own.a\"/>\n</turnheel:Pattern>",
+                        Kind.MISSING, 20, 1, "formula", "OwnRow"),
                 refused(" value=\"255 mm\"", "", Kind.MISSING, 18, 5, "value", "Input"),
                 refused("direction=\"toe-up\"\n    ", "", Kind.MISSING, 2, 1, "direction", "Pattern"),
                 refused("  <heel xsi:type=\"turnheel:ShortRowHeel\" turn=\"wrapped\"/>\n", "",
@@ -141,6 +163,11 @@ class DoorTest {
                         "<override key=\"body.footLength\" value=\"255 mm\"/>", 18, "L"),
                 Arguments.of("key=\"foot.stitches\"", "key=\"foot.sole\"", 15, "M"),
                 Arguments.of("label=\"L\"", "label=\" \"", 17, " "),
+                Arguments.of("</turnheel:Pattern>",
+                        "<ownRow key=\"foot.half\" formula=\"1\"/>\n</turnheel:Pattern>", 20, "foot.half"),
+                Arguments.of("</turnheel:Pattern>",
+                        "<ownRow key=\"own.a\" label=\"" + "L".repeat(1000)
+                                + "\" formula=\"1\"/>\n</turnheel:Pattern>", 20, "own.a"),
                 Arguments.of("label=\"L\"", "label=\"" + "L".repeat(1000) + "\"", 17, "L".repeat(1000)));
     }
 

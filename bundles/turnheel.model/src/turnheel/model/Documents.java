@@ -8,11 +8,13 @@ import java.util.function.Supplier;
 import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.Materials;
+import turnheel.engine.design.OwnRow;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.Size;
 import turnheel.engine.term.Key;
 import turnheel.model.pattern.EntryElement;
+import turnheel.model.pattern.OwnRowElement;
 import turnheel.model.pattern.Pattern;
 import turnheel.model.pattern.PatternFactory;
 import turnheel.model.pattern.SizeElement;
@@ -45,6 +47,7 @@ public final class Documents {
             pattern.setMaterials(PartElements.materials(design.materials()));
         }
         design.sizes().forEach(size -> pattern.getSizes().add(size(size)));
+        design.ownRows().forEach(row -> pattern.getOwnRows().add(ownRow(row)));
         return pattern;
     }
 
@@ -54,6 +57,17 @@ public final class Documents {
         element.setLabel(size.label());
         size.inputs().forEach((key, quantity) -> setInput(element, key, quantity));
         size.overrides().forEach((key, quantity) -> setOverride(element, key, quantity));
+        return element;
+    }
+
+    /** A new element for the row, with its formula as it was written. */
+    public static OwnRowElement ownRow(OwnRow row) {
+        OwnRowElement element = FACTORY.createOwnRowElement();
+        element.setKey(row.key());
+        if (!row.label().isEmpty()) {
+            element.setLabel(row.label());
+        }
+        element.setFormula(row.formula());
         return element;
     }
 

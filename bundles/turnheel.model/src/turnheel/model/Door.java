@@ -27,6 +27,7 @@ import turnheel.engine.design.Heel;
 import turnheel.engine.design.HemCuff;
 import turnheel.engine.design.Leg;
 import turnheel.engine.design.Materials;
+import turnheel.engine.design.OwnRow;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.Role;
@@ -55,6 +56,7 @@ import turnheel.model.pattern.HeelElement;
 import turnheel.model.pattern.HemCuffElement;
 import turnheel.model.pattern.LegElement;
 import turnheel.model.pattern.MaterialsElement;
+import turnheel.model.pattern.OwnRowElement;
 import turnheel.model.pattern.Pattern;
 import turnheel.model.pattern.PatternPackage;
 import turnheel.model.pattern.RibCuffElement;
@@ -105,13 +107,14 @@ public final class Door {
         MaterialsElement stuff = pattern.getMaterials();
         Optional<Materials> materials = accepted(stuff == null ? pattern : stuff, () -> materials(stuff));
         List<Size> sizes = sizes(pattern.getSizes());
+        List<OwnRow> ownRows = ownRows(pattern.getOwnRows());
         if (!problems.isEmpty()) {
             return Optional.empty();
         }
         String title = pattern.getTitle() == null ? "" : pattern.getTitle();
         return accepted(pattern, () -> new Design(title, pattern.getDirection(), pattern.getStitchGauge(),
                 pattern.getRoundGauge(), toe.orElseThrow(), heel.orElseThrow(), leg.orElseThrow(), cuff.orElseThrow(),
-                stitchPatterns, materials.orElseThrow(), sizes));
+                stitchPatterns, materials.orElseThrow(), sizes, ownRows));
     }
 
     // Generated interfaces cannot be sealed: each "default" is met by a test that sends every class of the .ecore
@@ -119,11 +122,13 @@ public final class Door {
 
     private static Toe toe(ToeElement element) {
         return switch (element) {
-            case RoundToeElement round -> new RoundToe(round.getLines(), round.getIncrease());
-            case WedgeToeElement wedge -> new WedgeToe(wedge.getIncrease());
-            case StarToeElement star -> new StarToe(star.getIncrease());
+            case RoundToeElement round ->
+                new RoundToe(round.getLines(), round.getIncrease(), round.getCastOn(), round.getLean());
+            case WedgeToeElement wedge -> new WedgeToe(wedge.getIncrease(), wedge.getCastOn());
+            case StarToeElement star -> new StarToe(star.getIncrease(), star.getCastOn(), star.getLean());
             case ShortRowToeElement shortRow -> new ShortRowToe(shortRow.getTurn());
-            case AsymmetricToeElement asymmetric -> new AsymmetricToe(asymmetric.getIncrease());
+            case AsymmetricToeElement asymmetric ->
+                new AsymmetricToe(asymmetric.getIncrease(), asymmetric.getCastOn());
             default -> throw unknown(element);
         };
     }
@@ -131,8 +136,10 @@ public final class Door {
     private static Heel heel(HeelElement element) {
         return switch (element) {
             case ShortRowHeelElement shortRow -> new ShortRowHeel(shortRow.getTurn());
-            case FlapHeelElement flap -> new FlapHeel(flap.getTurn(), flap.getFlapLength());
-            case AfterthoughtHeelElement afterthought -> new AfterthoughtHeel(afterthought.getCap());
+            case FlapHeelElement flap -> new FlapHeel(flap.getTurn(), flap.getFlapLength(), flap.getFabric(),
+                    flap.getEdge(), flap.getPickUp());
+            case AfterthoughtHeelElement afterthought ->
+                new AfterthoughtHeel(afterthought.getCap(), afterthought.getLean());
             default -> throw unknown(element);
         };
     }
@@ -188,6 +195,23 @@ public final class Door {
         return new IllegalStateException("the door does not know %s".formatted(element.eClass().getName()));
     }
 
+    /** The row that the element describes; its formula may be wrong. */
+    public static OwnRow ownRow(OwnRowElement element) {
+        return new OwnRow(element.getKey(), Objects.requireNonNullElse(element.getLabel(), ""), element.getFormula());
+    }
+
+    private List<OwnRow> ownRows(List<OwnRowElement> elements) {
+        List<OwnRow> rows = new ArrayList<>();
+        for (OwnRowElement element : elements) {
+            Optional<OwnRow> row = accepted(element, () -> ownRow(element));
+            if (rows.stream().anyMatch(other -> other.sharesNameWith(element.getKey()))) {
+                report(element, PatternPackage.Literals.OWN_ROW_ELEMENT__KEY, Kind.SAME_ROW, element.getKey().name());
+            }
+            row.ifPresent(rows::add);
+        }
+        return rows;
+    }
+
     private List<Size> sizes(List<SizeElement> elements) {
         Set<String> ids = new HashSet<>();
         Set<String> labels = new HashSet<>();
@@ -237,6 +261,7 @@ public final class Door {
         return switch (element) {
             case SizeElement size -> size.getLabel();
             case EntryElement entry when entry.eContainer() instanceof SizeElement size -> size.getLabel();
+            case OwnRowElement row -> row.getKey().name();
             default -> FileNames.of(element.eClass());
         };
     }

@@ -55,16 +55,21 @@ public final class PartElements {
                 RoundToeElement element = FACTORY.createRoundToeElement();
                 element.setLines(round.lines());
                 element.setIncrease(round.increase());
+                element.setCastOn(round.castOn());
+                element.setLean(round.lean());
                 yield element;
             }
             case WedgeToe wedge -> {
                 WedgeToeElement element = FACTORY.createWedgeToeElement();
                 element.setIncrease(wedge.increase());
+                element.setCastOn(wedge.castOn());
                 yield element;
             }
             case StarToe star -> {
                 StarToeElement element = FACTORY.createStarToeElement();
                 element.setIncrease(star.increase());
+                element.setCastOn(star.castOn());
+                element.setLean(star.lean());
                 yield element;
             }
             case ShortRowToe shortRow -> {
@@ -75,6 +80,7 @@ public final class PartElements {
             case AsymmetricToe asymmetric -> {
                 AsymmetricToeElement element = FACTORY.createAsymmetricToeElement();
                 element.setIncrease(asymmetric.increase());
+                element.setCastOn(asymmetric.castOn());
                 yield element;
             }
         };
@@ -92,11 +98,15 @@ public final class PartElements {
                 FlapHeelElement element = FACTORY.createFlapHeelElement();
                 element.setTurn(flap.turn());
                 element.setFlapLength(flap.length());
+                element.setFabric(flap.fabric());
+                element.setEdge(flap.edge());
+                element.setPickUp(flap.pickUp());
                 yield element;
             }
             case AfterthoughtHeel afterthought -> {
                 AfterthoughtHeelElement element = FACTORY.createAfterthoughtHeelElement();
                 element.setCap(afterthought.cap());
+                element.setLean(afterthought.lean());
                 yield element;
             }
         };

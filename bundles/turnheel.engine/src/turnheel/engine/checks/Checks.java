@@ -6,11 +6,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.stream.Collectors;
 
-import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.grading.Graded;
 import turnheel.engine.grading.GradedSize;
 import turnheel.engine.query.Query;
+import turnheel.engine.term.Key;
 
 /** All checks of a graded pattern. */
 public final class Checks {
@@ -31,12 +31,8 @@ public final class Checks {
             found.addAll(new FitChecks(size).check());
             found.addAll(new YarnChecks(graded.design().materials(), size).check());
         }
-        return merged(found).stream().sorted(Comparator.comparingInt(Checks::row)).toList();
-    }
-
-    private static int row(Query query) {
-        List<Parameter> rows = Catalogue.all();
-        return rows.indexOf(Catalogue.parameter(query.key()));
+        List<Key> rows = graded.parameters().stream().map(Parameter::key).toList();
+        return merged(found).stream().sorted(Comparator.comparingInt(query -> rows.indexOf(query.key()))).toList();
     }
 
     private static List<Query> merged(List<Query> queries) {

@@ -67,7 +67,6 @@ final class PartChecks {
     private static final double DEEPEST_TOE_PERCENT = 30;
     private static final double NARROWEST_HEEL_PERCENT = 50;
     private static final double WIDEST_HEEL_PERCENT = 60;
-    private static final int FEWEST_SECTION_STITCHES = 2;
     private static final double WORN_STRETCH = 1.25;
     private static final int NARROWEST_CENTRE = 2;
     private static final int SIDES = 2;
@@ -115,7 +114,7 @@ final class PartChecks {
                 taper(TOE_TIP, TOE_ALTERNATE_FROM, FOOT_STITCHES);
                 secondLine();
             }
-            case StarToe toe -> sections();
+            case StarToe toe -> sections(toe);
             case ShortRowToe toe -> {
                 centre(TOE_CENTRE, TOE_STITCHES);
                 cupOfHalf();
@@ -158,10 +157,15 @@ final class PartChecks {
         }
     }
 
-    private void sections() {
-        if (has(TOE_POINTS) && value(TOE_SECTIONS_FROM) < FEWEST_SECTION_STITCHES * value(TOE_POINTS)) {
-            findings.add(Check.TOE_ORDER, TOE_POINTS,
-                    Findings.range(2, Math.floor(value(FOOT_STITCHES) / FEWEST_SECTION_STITCHES)), value(TOE_POINTS));
+    private void sections(StarToe toe) {
+        int step = toe.sectionStep(design.direction());
+        if (has(TOE_POINTS) && value(TOE_POINTS) % step != 0) {
+            findings.add(Check.OVERRIDE_BREAKS, TOE_POINTS, Multiples.of(step), value(TOE_POINTS));
+        }
+        int fewest = toe.fewestInSection(design.direction());
+        if (has(TOE_POINTS) && value(TOE_SECTIONS_FROM) < fewest * value(TOE_POINTS)) {
+            findings.add(Check.TOE_ORDER, TOE_POINTS, Findings.range(2, Math.floor(value(FOOT_STITCHES) / fewest)),
+                    value(TOE_POINTS));
         }
     }
 

@@ -17,7 +17,6 @@ import static turnheel.engine.design.Unit.STITCHES;
 import static turnheel.engine.design.Unit.TEX;
 import static turnheel.engine.design.Unit.TIMES;
 
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -156,8 +155,7 @@ public final class Catalogue {
 
     /** The key that a mistyped one most likely meant. */
     public static Key nearestKey(String mistyped) {
-        return ALL.stream().map(Parameter::key)
-                .min(Comparator.comparingInt(key -> Spelling.distance(mistyped, key.name()))).orElseThrow();
+        return new Key(Spelling.nearest(mistyped, ALL.stream().map(parameter -> parameter.key().name()).toList()));
     }
 
     private static Parameter input(String name, Unit unit, double least, double most) {
@@ -175,7 +173,8 @@ public final class Catalogue {
     private static Parameter add(String name, Role role, Unit unit, double least, double most) {
         Key key = new Key(name);
         Part part = Part.valueOf(key.part().toUpperCase(Locale.ROOT));
-        Parameter parameter = new Parameter(key, part, role, unit, least, most);
+        Parameter parameter = new Parameter(key, part, role, unit, least, most, CatalogueWords.label(key),
+                CatalogueWords.description(key));
         BY_KEY.put(key, parameter);
         return parameter;
     }

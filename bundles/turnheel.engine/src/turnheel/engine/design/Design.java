@@ -15,16 +15,20 @@ import java.util.Set;
  * @param stitchPatterns at most one for each zone
  * @param materials what it is made of, as far as that is decided
  * @param sizes in the designer's order, smallest first as a rule
- * @throws IllegalArgumentException when there is no size, two sizes share an id or a label, or two stitch
- *     patterns a zone
+ * @param ownRows numbers that the designer has computed, in the designer's order
+ * @throws IllegalArgumentException when there is no size, two sizes share an id or a label, two stitch patterns a
+ *     zone or two own rows a key, or when there are more than {@link OwnRow#MOST} own rows
  */
 public record Design(String title, Direction direction, Gauge stitchGauge, Gauge roundGauge, Toe toe, Heel heel, Leg leg,
-        Cuff cuff, List<StitchPattern> stitchPatterns, Materials materials, List<Size> sizes) {
+        Cuff cuff, List<StitchPattern> stitchPatterns, Materials materials, List<Size> sizes,
+        List<OwnRow> ownRows) {
 
     public Design {
         stitchPatterns = List.copyOf(stitchPatterns);
         sizes = List.copyOf(sizes);
+        ownRows = List.copyOf(ownRows);
         requireOneForEachZone(stitchPatterns);
+        OwnRow.requireDistinct(ownRows);
         if (sizes.isEmpty()) {
             throw new IllegalArgumentException("a pattern needs at least one size");
         }
@@ -38,6 +42,13 @@ public record Design(String title, Direction direction, Gauge stitchGauge, Gauge
                 throw new IllegalArgumentException("two sizes have the label \"%s\"".formatted(size.label()));
             }
         }
+    }
+
+    /** A pattern without rows of the designer's own. */
+    public Design(String title, Direction direction, Gauge stitchGauge, Gauge roundGauge, Toe toe, Heel heel, Leg leg,
+            Cuff cuff, List<StitchPattern> stitchPatterns, Materials materials, List<Size> sizes) {
+        this(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, materials, sizes,
+                List.of());
     }
 
     /** A pattern whose materials nobody has decided yet. */
@@ -54,7 +65,14 @@ public record Design(String title, Direction direction, Gauge stitchGauge, Gauge
 
     /** The same pattern of other materials. */
     public Design withMaterials(Materials other) {
-        return new Design(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, other, sizes);
+        return new Design(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, other, sizes,
+                ownRows);
+    }
+
+    /** The same pattern with these own rows in place of its own. */
+    public Design withOwnRows(List<OwnRow> others) {
+        return new Design(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, materials,
+                sizes, others);
     }
 
     private static void requireOneForEachZone(List<StitchPattern> patterns) {

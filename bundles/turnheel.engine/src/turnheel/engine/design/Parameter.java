@@ -9,22 +9,15 @@ import turnheel.engine.term.Term;
  *
  * @param least smallest value that can be set, in the unit
  * @param most largest value that can be set, in the unit
+ * @param label for tables, in the reader's language; the unit is not part of it
+ * @param description one or two sentences on what the number means, for tooltip and help; of an own row its formula
  */
-public record Parameter(Key key, Part part, Role role, Unit unit, double least, double most) {
+public record Parameter(Key key, Part part, Role role, Unit unit, double least, double most, String label,
+        String description) {
 
     /** This number as a term of a rule. */
     public Term term() {
         return new Term.Reference(key);
-    }
-
-    /** Label for tables, in the reader's language; the unit is not part of it. */
-    public String label() {
-        return CatalogueWords.label(key);
-    }
-
-    /** One or two sentences on what the number means, for tooltip and help. */
-    public String description() {
-        return CatalogueWords.description(key);
     }
 
     /**
@@ -39,6 +32,7 @@ public record Parameter(Key key, Part part, Role role, Unit unit, double least, 
                 case INPUT -> "%s is an input; it is set as such, not overridden".formatted(key);
                 case RULE -> "%s follows from a rule; it is overridden, not an input".formatted(key);
                 case RESULT -> "%s follows from other numbers and cannot be set".formatted(key);
+                case OWN -> "%s is an own row; its formula is changed, not its number".formatted(key);
             });
         }
         if (!unit.accepts(quantity)) {

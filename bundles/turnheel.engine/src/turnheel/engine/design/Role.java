@@ -7,5 +7,7 @@ public enum Role {
     /** Follows from a rule, and can be overridden per size. */
     RULE,
     /** Follows from others and cannot be set. */
-    RESULT
+    RESULT,
+    /** Follows from a formula of the designer, which is changed as a whole. */
+    OWN
 }

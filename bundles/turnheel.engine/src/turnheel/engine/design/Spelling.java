@@ -21,6 +21,11 @@ public final class Spelling {
                 .filter(word -> distance(mistyped, word) <= slips);
     }
 
+    /** The closest of the words, however far it is; the first of several that are equally close. */
+    public static String nearest(String mistyped, Collection<String> words) {
+        return words.stream().min(Comparator.comparingInt(word -> distance(mistyped, word))).orElseThrow();
+    }
+
     /** Letters to insert, drop or replace, or neighbours to swap, until the one word is the other. */
     static int distance(String one, String other) {
         int[][] edits = new int[one.length() + 1][other.length() + 1];

@@ -7,7 +7,9 @@ public enum Unit {
     IDEAL_STITCHES("stitches, unrounded", false), LOOPS("loops", true), PLAIN_LOOPS("plain loops", false),
     METRES("m", false), GRAMS("g", false),
     /** Grams of 1000 m: ISO 1144. */
-    TEX("tex", false), BALLS("balls", true);
+    TEX("tex", false), BALLS("balls", true),
+    /** What a designer's own formula comes to; only the designer knows of what. */
+    NUMBER("", false);
 
     private final String symbol;
     private final boolean whole;
@@ -43,7 +45,7 @@ public enum Unit {
             case MILLIMETRES -> "a length such as 240 mm or 9 1/2 in";
             case PERCENT -> "a share such as -10 %";
             case PER_100_MM -> "a gauge such as 32/10 cm";
-            case RATIO, IDEAL_STITCHES, PLAIN_LOOPS, METRES, GRAMS, TEX -> "a number";
+            case RATIO, IDEAL_STITCHES, PLAIN_LOOPS, METRES, GRAMS, TEX, NUMBER -> "a number";
             case STITCHES, ROUNDS, ROWS, LINES, TIMES, LOOPS, BALLS -> "a whole number";
         };
     }

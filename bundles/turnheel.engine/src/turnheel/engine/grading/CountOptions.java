@@ -49,6 +49,11 @@ public record CountOptions(String size, double ideal, double least, double most,
             others = List.copyOf(others);
             crowded = List.copyOf(crowded);
         }
+
+        /** The needs that it does not meet, a clause each, for a person. */
+        public List<String> brokenInWords() {
+            return broken.stream().map(NeedWords::of).toList();
+        }
     }
 
     /**

@@ -35,6 +35,7 @@ import static turnheel.engine.term.Terms.times;
 import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.FlapLength;
 import turnheel.engine.design.HeelTurn;
+import turnheel.engine.design.PickUp;
 import turnheel.engine.term.Term;
 
 /** Flap and gusset, and its mirror gusset and flap: domain § 5. Counts follow by counting. */
@@ -52,15 +53,25 @@ final class FlapHeelRules {
         Term stitches = HEEL_STITCHES.term();
         Term leg = LEG_STITCHES.term();
         book.rule(HEEL_STITCHES, nearest(dividedBy(leg, TWO)));
-        book.rule(HEEL_CORNER, number(1));
         turn(book, heel.turn());
-        book.rule(HEEL_FLAP_ROWS, flapRows(heel.length()));
-        book.rule(HEEL_PICK_UP, plus(dividedBy(HEEL_FLAP_ROWS.term(), TWO), HEEL_CORNER.term()));
+        book.rule(HEEL_FLAP_ROWS, flapRows(heel.length(), heel.pickUp()));
+        pickUp(book, heel.pickUp());
         book.rule(HEEL_AFTER_PICK_UP, plus(plus(HEEL_AFTER_TURN.term(), times(TWO, HEEL_PICK_UP.term())),
                 minus(leg, stitches)));
         book.rule(HEEL_GUSSET_DECREASES, dividedBy(minus(HEEL_AFTER_PICK_UP.term(), FOOT_STITCHES.term()), TWO));
         HeelRules.reach(book, HEEL_TURN_ROWS.term(), times(TWO, HEEL_GUSSET_DECREASES.term()));
         height(book);
+    }
+
+    private static void pickUp(RuleBook book, PickUp pickUp) {
+        switch (pickUp) {
+            case PickUp.HalfTheRows half -> {
+                book.rule(HEEL_CORNER, number(1));
+                book.rule(HEEL_PICK_UP, plus(dividedBy(HEEL_FLAP_ROWS.term(), TWO), HEEL_CORNER.term()));
+            }
+            case PickUp.StitchesPerRow(double ratio) ->
+                book.rule(HEEL_PICK_UP, nearest(times(number(ratio), HEEL_FLAP_ROWS.term())));
+        }
     }
 
     private static void turn(RuleBook book, HeelTurn turn) {
@@ -81,17 +92,25 @@ final class FlapHeelRules {
         }
     }
 
-    private static Term flapRows(FlapLength length) {
+    private static Term flapRows(FlapLength length, PickUp pickUp) {
         return switch (length) {
-            case FlapLength.FromBody fromBody -> {
-                Term gained = plus(minus(wantedGusset(), HEEL_CORNER.term()), dividedBy(HEEL_TURN_ROWS.term(), TWO));
-                Term legAbove = dividedBy(minus(LEG_STITCHES.term(), FOOT_STITCHES.term()), TWO);
-                yield within(times(TWO, minus(gained, legAbove)));
-            }
+            case FlapLength.FromBody fromBody -> within(rowsFor(pickUp, wantedGusset()));
             case FlapLength.RowsPerStitch(double ratio) ->
                 nearest(times(number(ratio), HEEL_STITCHES.term()), number(0), TWO);
             case FlapLength.Height(var height) ->
                 nearest(dividedBy(times(number(height.mm()), GAUGE_FLAP.term()), number(100)), number(0), TWO);
+        };
+    }
+
+    /** Even rows along which so much is picked up that a gusset of {@code pairs} is left, or one nearest to it. */
+    private static Term rowsFor(PickUp pickUp, Term pairs) {
+        Term halfTurn = dividedBy(HEEL_TURN_ROWS.term(), TWO);
+        Term legAbove = dividedBy(minus(LEG_STITCHES.term(), FOOT_STITCHES.term()), TWO);
+        return switch (pickUp) {
+            case PickUp.HalfTheRows half ->
+                times(TWO, minus(plus(minus(pairs, HEEL_CORNER.term()), halfTurn), legAbove));
+            case PickUp.StitchesPerRow(double ratio) ->
+                nearest(dividedBy(minus(plus(pairs, halfTurn), legAbove), number(ratio)), number(0), TWO);
         };
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.query.Query;
+import turnheel.engine.term.Key;
 
 /**
  * A graded pattern: every number of every size, for one state of the design. Views, exports and checks read this and
@@ -19,9 +20,18 @@ public record Graded(Design design, RuleBook rules, List<GradedSize> sizes, List
         queries = List.copyOf(queries);
     }
 
-    /** The rows, in the order of the catalogue. */
+    /** The rows, in the order of the catalogue, then the designer's own. */
     public List<Parameter> parameters() {
         return rules.parameters();
+    }
+
+    /**
+     * The parameter of a key, be it of the catalogue or the designer's own.
+     *
+     * @throws IllegalArgumentException when there is none
+     */
+    public Parameter parameter(Key key) {
+        return rules.parameter(key);
     }
 
     /**

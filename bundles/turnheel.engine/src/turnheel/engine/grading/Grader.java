@@ -78,7 +78,7 @@ public final class Grader {
     /** What a part picks by comparison once the foot has its count. */
     private void chooseForParts(SizeSheet sheet) {
         switch (design.toe()) {
-            case StarToe toe -> StarToeChoice.choose(sheet);
+            case StarToe toe -> StarToeChoice.choose(sheet, toe, design.direction());
             case RoundToe toe -> { }
             case WedgeToe toe -> { }
             case ShortRowToe toe -> { }

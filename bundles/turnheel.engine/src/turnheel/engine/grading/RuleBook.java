@@ -1,9 +1,11 @@
 package turnheel.engine.grading;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Design;
@@ -20,6 +22,7 @@ import turnheel.engine.term.Term;
 public final class RuleBook {
 
     private final Map<Key, Entry> entries = new LinkedHashMap<>();
+    private final List<Parameter> own = new ArrayList<>();
 
     private record Entry(Optional<Term> rule, Optional<Quantity> given, Source source) {
     }
@@ -76,6 +79,12 @@ public final class RuleBook {
         put(parameter, new Entry(Optional.empty(), Optional.empty(), Source.CHOSEN));
     }
 
+    /** A row of the designer; without a rule where its formula cannot be worked out. */
+    void own(Parameter parameter, Optional<Term> rule) {
+        put(parameter, new Entry(rule, Optional.empty(), Source.OWN));
+        own.add(parameter);
+    }
+
     private void put(Parameter parameter, Entry entry) {
         boolean isInput = switch (entry.source()) {
             case INPUT, DEFAULT, PREDICTED -> true;
@@ -89,9 +98,23 @@ public final class RuleBook {
         }
     }
 
-    /** The rows of this design, in the order of the catalogue; what no part contributes is absent. */
+    /**
+     * The rows of this design, in the order of the catalogue, then the designer's own; what no part contributes is
+     * absent.
+     */
     public List<Parameter> parameters() {
-        return Catalogue.all().stream().filter(parameter -> contains(parameter.key())).toList();
+        return Stream.concat(Catalogue.all().stream().filter(parameter -> contains(parameter.key())), own.stream())
+                .toList();
+    }
+
+    /**
+     * The parameter of a key, be it of the catalogue or the designer's own.
+     *
+     * @throws IllegalArgumentException when there is none
+     */
+    public Parameter parameter(Key key) {
+        return own.stream().filter(parameter -> parameter.key().equals(key)).findFirst()
+                .orElseGet(() -> Catalogue.parameter(key));
     }
 
     public boolean contains(Key key) {

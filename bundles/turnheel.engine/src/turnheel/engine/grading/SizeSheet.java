@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.Size;
@@ -56,14 +55,18 @@ final class SizeSheet {
     }
 
     OptionalDouble value(Parameter parameter) {
-        return cell(parameter.key()).map(cell -> OptionalDouble.of(cell.value())).orElse(OptionalDouble.empty());
+        return value(parameter.key());
+    }
+
+    OptionalDouble value(Key key) {
+        return cell(key).map(cell -> OptionalDouble.of(cell.value())).orElse(OptionalDouble.empty());
     }
 
     /** The number of a key; empty when a measurement that it needs is missing. */
     Optional<Cell> cell(Key key) {
         Optional<Cell> known = cells.get(key);
         if (known == null) {
-            known = make(Catalogue.parameter(key));
+            known = make(rules.parameter(key));
             cells.put(key, known);
         }
         return known;

@@ -11,7 +11,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
-import turnheel.engine.design.Parameter;
+import turnheel.engine.design.Direction;
+import turnheel.engine.design.StarToe;
 import turnheel.engine.term.Key;
 import turnheel.engine.term.Terms;
 
@@ -32,25 +33,23 @@ final class StarToeChoice {
     }
 
     /** Sets both numbers of a size whose foot has its count; what the designer set stays. */
-    static void choose(SizeSheet sheet) {
+    static void choose(SizeSheet sheet, StarToe toe, Direction direction) {
         OptionalDouble length = sheet.value(WANTED_LENGTH);
         OptionalDouble foot = sheet.value(FOOT_STITCHES);
         if (length.isEmpty() || foot.isEmpty()) {
             return;
         }
         double ideal = StarToeRules.USUAL_SHARE * length.getAsDouble() * sheet.value(GAUGE_ROUNDS).orElseThrow() / 100;
-        Pair best = best((int) Math.rint(foot.getAsDouble()), ideal, own(sheet, TOE_POINTS), own(sheet, TOE_PLAIN_MOST));
+        int around = (int) Math.rint(foot.getAsDouble());
+        int[] sections = sheet.override(TOE_POINTS).stream().mapToInt(own -> (int) own).toArray();
+        Pair best = best(around, ideal, sections.length > 0 ? sections : sections(around, toe, direction),
+                sheet.override(TOE_PLAIN_MOST));
         Reason.Fitted reason = new Reason.Fitted(ideal, best.rounds(), BASIS);
         sheet.choose(TOE_POINTS, best.sections(), reason);
         sheet.choose(TOE_PLAIN_MOST, best.plainMost(), reason);
     }
 
-    private static OptionalDouble own(SizeSheet sheet, Parameter parameter) {
-        return sheet.override(parameter);
-    }
-
-    private static Pair best(int foot, double ideal, OptionalDouble ownSections, OptionalDouble ownPlain) {
-        int[] sections = ownSections.isPresent() ? new int[] {(int) ownSections.getAsDouble()} : sections(foot);
+    private static Pair best(int foot, double ideal, int[] sections, OptionalDouble ownPlain) {
         int[] plain = ownPlain.isPresent() ? new int[] {(int) ownPlain.getAsDouble()}
                 : IntStream.rangeClosed(1, StarToeRules.MOST_PLAIN).toArray();
         return IntStream.of(sections).boxed()
@@ -61,11 +60,17 @@ final class StarToeChoice {
                 .orElseThrow();
     }
 
-    private static int[] sections(int foot) {
-        int[] dividing = IntStream.rangeClosed(StarToeRules.FEWEST_SECTIONS, StarToeRules.MOST_SECTIONS)
-                .filter(lines -> foot % lines == 0).toArray();
-        return dividing.length > 0 ? dividing
-                : IntStream.rangeClosed(StarToeRules.FEWEST_SECTIONS, StarToeRules.MOST_SECTIONS).toArray();
+    private static int[] sections(int foot, StarToe toe, Direction direction) {
+        int[] all = IntStream.rangeClosed(StarToeRules.FEWEST_SECTIONS, StarToeRules.MOST_SECTIONS)
+                .filter(lines -> lines % toe.sectionStep(direction) == 0).toArray();
+        // on a foot too small for any, the checks ask
+        int[] roomy = firstUnlessEmpty(IntStream.of(all)
+                .filter(lines -> foot / lines >= toe.fewestInSection(direction)).toArray(), all);
+        return firstUnlessEmpty(IntStream.of(roomy).filter(lines -> foot % lines == 0).toArray(), roomy);
+    }
+
+    private static int[] firstUnlessEmpty(int[] first, int[] second) {
+        return first.length > 0 ? first : second;
     }
 
     private static double rounds(int section, int plainMost) {

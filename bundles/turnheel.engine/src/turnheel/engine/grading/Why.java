@@ -3,7 +3,6 @@ package turnheel.engine.grading;
 import java.util.ArrayList;
 import java.util.List;
 
-import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.term.Key;
 import turnheel.engine.term.Notation;
@@ -30,13 +29,14 @@ public record Why(Cell cell, String size, List<String> lines, List<Key> basis, L
      * @throws IllegalArgumentException when there is no such size, or the cell is absent
      */
     public static Why of(Graded graded, Key key, String size) {
-        Parameter parameter = Catalogue.parameter(key);
+        Parameter parameter = graded.parameter(key);
         Cell cell = graded.size(size).cell(key).orElseThrow(() -> new IllegalArgumentException(
                 NeedWords.format(graded.rules().contains(key) ? "why.no-value" : "why.no-row", parameter.label(), key, size)));
         List<String> lines = new ArrayList<>();
-        lines.add(NeedWords.format("why.result", parameter.label(), size, Notation.number(cell.value()),
-                parameter.unit().symbol(), NeedWords.format("source." + cell.source().word())));
-        explain(cell, lines);
+        String number = (Notation.number(cell.value()) + " " + parameter.unit().symbol()).strip();
+        lines.add(NeedWords.format("why.result", parameter.label(), size, number,
+                NeedWords.format("source." + cell.source().word())));
+        explain(graded, cell, lines);
         return new Why(cell, size, lines, basis(cell), dependents(graded, key));
     }
 
@@ -46,11 +46,11 @@ public record Why(Cell cell, String size, List<String> lines, List<Key> basis, L
                 : cell.reason().basis();
     }
 
-    private static void explain(Cell cell, List<String> lines) {
+    private static void explain(Graded graded, Cell cell, List<String> lines) {
         switch (cell.reason()) {
             case Reason.Given(var quantity) -> lines.add(NeedWords.format("why.given", quantity));
             case Reason.Derived derived -> {
-                lines.add("= " + Notation.plain(derived.rule(), key -> Catalogue.parameter(key).label()));
+                lines.add("= " + Notation.plain(derived.rule(), key -> graded.parameter(key).label()));
                 if (!derived.basisValues().isEmpty()) {
                     lines.add("= " + Notation.withValues(derived.rule(), derived.basisValues()::get));
                 }
@@ -72,7 +72,7 @@ public record Why(Cell cell, String size, List<String> lines, List<Key> basis, L
                 lines.add(NeedWords.format("why.overridden", quantity));
                 instead.ifPresent(ruled -> {
                     lines.add(NeedWords.format("why.instead", Notation.number(ruled.value())));
-                    explain(ruled, lines);
+                    explain(graded, ruled, lines);
                 });
             }
         }

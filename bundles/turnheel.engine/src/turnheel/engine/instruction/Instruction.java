@@ -96,6 +96,25 @@ public sealed interface Instruction {
     record Hold(Sized<Integer> stitches) implements Instruction {
     }
 
+    /** Stitches go on hold that are not the next ones, as in {@code k32 and hold these 32 sts}. */
+    record HoldPart(HoldWhich which, Sized<Integer> stitches) implements Instruction {
+    }
+
+    /** Which stitches go on hold. */
+    enum HoldWhich {
+        /** Those worked just now. */
+        WORKED,
+        /** Those at the end of the round. */
+        LAST
+    }
+
+    /** A round of a stitch pattern over the next stitches; its repeats to the end mean the end of those. */
+    record Over(List<Instruction> body, Until stitches) implements Instruction {
+        public Over {
+            body = List.copyOf(body);
+        }
+    }
+
     /**
      * All stitches but those of this part are put on hold: what follows is worked flat on {@code stitches}, the next ones.
      *

@@ -7,6 +7,10 @@ public sealed interface Until {
     record End() implements Until {
     }
 
+    /** Over the next {@code stitches}. */
+    record Next(Sized<Integer> stitches) implements Until {
+    }
+
     /** To the last {@code stitches} of the round or row, at least 1. */
     record Last(Sized<Integer> stitches) implements Until {
     }

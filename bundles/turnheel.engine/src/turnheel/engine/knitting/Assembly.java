@@ -1,14 +1,20 @@
 package turnheel.engine.knitting;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
 import org.eclipse.jdt.annotation.Nullable;
 import turnheel.engine.instruction.Instruction;
 import turnheel.engine.instruction.Line;
+import turnheel.engine.instruction.Line.Fabric;
+import turnheel.engine.instruction.Line.HowOften;
 import turnheel.engine.instruction.Line.Label;
+import turnheel.engine.instruction.Line.Target;
 import turnheel.engine.instruction.Sized;
 
 /** Puts together what sentences say to the lines of a pattern. Made for one text. */
@@ -23,6 +29,11 @@ final class Assembly {
     /** Whether a line was begun and not yet ended. */
     private boolean open;
     private final Alternates alternates = new Alternates();
+    /** The rounds of this section by what they are called, for others that are worked like them. */
+    private final Map<String, List<Instruction>> rounds = new HashMap<>();
+    private final Map<String, Map<String, List<Instruction>>> patterns = new HashMap<>();
+    private boolean inPattern;
+    private String pattern = "";
 
     /** In the order in which they are told. */
     List<Told> told() {
@@ -32,7 +43,49 @@ final class Assembly {
     void section(String title, Span place) {
         endLine();
         alternates.clear();
+        rounds.clear();
+        inPattern = false;
         told.add(new Told(new Line.Section(title), true, place, Optional.empty()));
+    }
+
+    /** What follows is not worked here, but where a line refers to it. */
+    void stitchPattern(String name) {
+        endLine();
+        alternates.clear();
+        rounds.clear();
+        inPattern = true;
+        patterns.put(name, new HashMap<>());
+        pattern = name;
+    }
+
+    /** A round of a stitch pattern; plain, where the text does not give its rounds. */
+    Instruction over(Said.Over over) {
+        Map<String, List<Instruction>> rounds = patterns.getOrDefault(over.pattern(), Map.of());
+        List<Instruction> body = over.number()
+                .flatMap(number -> List.of(Fabric.ROUND, Fabric.ROW).stream().map(fabric -> rounds.get(key(fabric, number)))
+                        .filter(Objects::nonNull).findFirst())
+                .orElse(LineHands.PLAIN);
+        return new Instruction.Over(body, over.stitches());
+    }
+
+    private static String key(Fabric fabric, int number) {
+        return fabric + " " + number;
+    }
+
+    private static Optional<String> key(Target target) {
+        return switch (target) {
+            case Target.Named(var names) -> Optional.of(names.getLast());
+            case Target.Numbered(var fabric, var from, var to) -> to.get(0).map(number -> key(fabric, number));
+            case Target.LastRounds last -> Optional.empty();
+        };
+    }
+
+    private List<Instruction> like(Target target) {
+        List<Instruction> instructions = key(target).map(rounds::get).orElse(null);
+        if (instructions == null) {
+            throw new Unreadable("no such round to work like");
+        }
+        return instructions;
     }
 
     void label(Labels.Read read, Set<Integer> sizes, Span place) {
@@ -49,6 +102,14 @@ final class Assembly {
                 begin(sizes, place);
                 instructions.add(instruction);
             }
+            case Said.As(var target) -> {
+                begin(sizes, place);
+                instructions.addAll(like(target));
+            }
+            case Said.Over over -> {
+                begin(sizes, place);
+                instructions.add(over(over));
+            }
             case Said.Again(var target, var howOften, var ending) -> add(
                     new Line.RepeatRounds(target, howOften, ending, Optional.empty(), sizes), place);
             case Said.Plain(var rounds, var goal, var asSet, var fabric) -> add(
@@ -64,11 +125,28 @@ final class Assembly {
             instructions.add(LineHands.PLAIN.getFirst());
             return;
         }
+        if (label.isPresent() && instructions.isEmpty() && line instanceof Line.RepeatRounds repeat
+                && repeat.howOften().equals(new HowOften.More(Sized.all(1)))) {
+            instructions.addAll(like(repeat.target()));
+            return;
+        }
         endLine();
         if (line instanceof Line.RepeatRounds) {
             alternates.missing().ifPresent(missing -> told.add(new Told(missing, true, place, Optional.empty())));
         }
         told.add(new Told(line, true, place, Optional.empty()));
+    }
+
+    private void remember(Line.Worked line) {
+        Map<String, List<Instruction>> called = inPattern ? patterns.get(pattern) : rounds;
+        line.label().ifPresent(label -> {
+            label.name().ifPresent(name -> called.put(name, line.instructions()));
+            int from = label.from().flatMap(number -> number.get(0)).orElse(1);
+            int to = label.to().flatMap(number -> number.get(0)).orElse(0);
+            for (int number = from; number <= to && number - from < Effort.MOST_LOOPS; number++) {
+                called.put(key(label.fabric(), number), line.instructions());
+            }
+        });
     }
 
     private void begin(Set<Integer> sizes, Span place) {
@@ -121,7 +199,10 @@ final class Assembly {
         Line.Worked line = new Line.Worked(label, instructions, stated, onlySizes);
         Span place = span;
         if (place != null && (!instructions.isEmpty() || label.isPresent() || stated.isPresent() || !known)) {
-            told.add(new Told(line, known, place, at));
+            remember(line);
+            if (!inPattern) {
+                told.add(new Told(line, known, place, at));
+            }
             alternates.worked(line);
         }
         label = Optional.empty();

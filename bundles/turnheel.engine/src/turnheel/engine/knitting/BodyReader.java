@@ -21,13 +21,13 @@ final class BodyReader {
 
     private final ReadingWords table;
     private final SizeNames sizes;
-    private final Phrases<String> names;
+    private final Names names;
     private final SentenceParser parser = new SentenceParser();
     private final Assembly assembly = new Assembly();
     private final List<Query> queries = new ArrayList<>();
     private Set<Integer> onlySizes = Set.of();
 
-    BodyReader(ReadingWords table, SizeNames sizes, Phrases<String> names) {
+    BodyReader(ReadingWords table, SizeNames sizes, Names names) {
         this.table = table;
         this.sizes = sizes;
         this.names = names;
@@ -43,6 +43,10 @@ final class BodyReader {
 
     void section(String title, List<Word> words) {
         assembly.section(title, Span.of(words));
+    }
+
+    void stitchPattern(String name) {
+        assembly.stitchPattern(name);
     }
 
     /** Reads a paragraph; how it fared. */
@@ -164,16 +168,19 @@ final class BodyReader {
         return switch (token.getType()) {
             case Instructions.KNIT, Instructions.PURL, Instructions.SLIP, Instructions.STITCH, Instructions.CAST_ON,
                     Instructions.BIND_OFF, Instructions.GRAFT, Instructions.DRAW, Instructions.PICK_UP, Instructions.HOLD,
-                    Instructions.REPEAT, Instructions.FLAT_ON, Instructions.TURN, Instructions.SEW_DOWN, Instructions.WORK,
+                    Instructions.REPEAT, Instructions.FLAT_ON, Instructions.TURN, Instructions.SEW, Instructions.WORK,
                     Instructions.CHANGED, Instructions.STITCHES -> true;
             default -> false;
         };
     }
 
     private void tell(SentenceContext sentence, Span span) {
-        PieceReader pieces = new PieceReader(sized());
+        PieceReader pieces = new PieceReader(sized(), assembly::over);
         if (sentence.pieces() != null) {
             for (Said said : pieces.all(sentence.pieces())) {
+                if (said instanceof Said.Over over && over.pattern().isEmpty()) {
+                    queries.add(new Query(Check.TEXT_REFERENCE, span.place(), sizes.names(), "", "", ""));
+                }
                 assembly.say(said, onlySizes, span);
             }
         }

@@ -193,6 +193,9 @@ final class Hands {
     /** Takes loops from both ends: the two needles lie side by side. */
     private void graft(int pairs) {
         if (needle.left().loops() < 2L * pairs) {
+            needle.takeAllHeld();
+        }
+        if (needle.left().loops() < 2L * pairs) {
             throw new Misfit(Check.TEXT_ROUND, needle.left().loops(), 2 * pairs);
         }
         take(pairs, false);

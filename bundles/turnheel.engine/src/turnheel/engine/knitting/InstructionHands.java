@@ -54,6 +54,13 @@ final class InstructionHands {
             // the loops that it frees are told where they are worked
             case Instruction.TakeOut takeOut -> { }
             case Instruction.Hold(var stitches) -> count(stitches).ifPresent(needle::hold);
+            case Instruction.HoldPart(var which, var stitches) -> count(stitches).ifPresent(loops -> {
+                switch (which) {
+                    case WORKED -> needle.holdWorked(loops);
+                    case LAST -> needle.holdLast(loops);
+                }
+            });
+            case Instruction.Over(var body, var stitches) -> over(body, ahead(stitches));
             case Instruction.WorkOnlyOn(var stitches, var others) -> count(stitches).ifPresent(loops -> {
                 needle.workOnlyOn(loops);
                 others.flatMap(sized -> sized.get(size)).ifPresent(needle::checkHeld);
@@ -123,6 +130,12 @@ final class InstructionHands {
         if (needle.left().loops() > stop) {
             throw new Misfit(Check.TEXT_ROUND, needle.loops(), needle.right().loops());
         }
+    }
+
+    private void over(List<Instruction> body, int loops) {
+        Runs beyond = needle.workOver(loops);
+        work(body);
+        needle.goOnWith(beyond);
     }
 
     private void marker(MarkerAction action) {

@@ -36,6 +36,12 @@ final class Labels {
         return colon(words, 0) > 0;
     }
 
+    /** The same, but only with a number: what explains the word round is no label. */
+    static boolean startsNumberedLabel(List<Word> words) {
+        int colon = colon(words, 0);
+        return colon > 1 && isFabric(words.getFirst()) && words.get(1).kind() == Word.Kind.NUMBER;
+    }
+
     /** Where the colon of a label that begins at {@code first} is; -1 when no label does. */
     static int colon(List<Word> words, int first) {
         boolean fabric = false;
@@ -63,7 +69,7 @@ final class Labels {
             Word word = words.get(at);
             if (word.is("(")) {
                 start = at + 1;
-            } else if (isFabric(word) && at > start && isName(words.subList(start, at))) {
+            } else if (isFabric(word) && at > start && words.get(at + 1).kind() != Word.Kind.NUMBER && isName(words.subList(start, at))) {
                 List<String> name = words.subList(start, at + 1).stream().map(Word::text).toList();
                 names.add(name, String.join(" ", name));
             }

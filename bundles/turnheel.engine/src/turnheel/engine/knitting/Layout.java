@@ -9,7 +9,9 @@ final class Layout {
 
     /** What a paragraph is, by its place and form. */
     enum Role {
-        TITLE, HEADING, FRONT, BODY
+        TITLE, HEADING, FRONT, BODY,
+        /** The name of a stitch pattern, whose rounds follow and are worked where others refer to them. */
+        STITCH_PATTERN
     }
 
     /**
@@ -55,7 +57,7 @@ final class Layout {
         if (words.isEmpty()) {
             return first + 1;
         }
-        if (isHeading(text, plain, words)) {
+        if (isHeading(text, plain, words, first == 0 || lines.get(first - 1).isBlank())) {
             heading(plain, words);
             return first + 1;
         }
@@ -87,9 +89,22 @@ final class Layout {
             paragraphs.add(new Paragraph(Role.TITLE, "", words));
             return;
         }
+        if (words.stream().anyMatch(word -> table.list("multiple").contains(word.text()))) {
+            stitchPattern(name, words);
+            return;
+        }
         section = name;
         front = isFront(name);
         paragraphs.add(new Paragraph(Role.HEADING, name, words));
+    }
+
+    /** What stands in brackets tells its size, not its name. */
+    private void stitchPattern(String title, List<Word> words) {
+        int bracket = title.indexOf('(');
+        List<Word> name = words.stream().takeWhile(word -> word.kind() == Word.Kind.LETTERS).toList();
+        section = bracket > 0 ? title.substring(0, bracket).strip() : title;
+        front = false;
+        paragraphs.add(new Paragraph(Role.STITCH_PATTERN, section, name));
     }
 
     private boolean isFront(String name) {
@@ -104,23 +119,38 @@ final class Layout {
             paragraphs.add(new Paragraph(Role.FRONT, before, value));
             return;
         }
-        boolean told = Labels.startsLabel(words) || !front;
+        if (table.list("stitch-pattern").contains(before.toLowerCase(Locale.ROOT))) {
+            stitchPattern(plain.substring(colon + 1).strip(), words.stream().filter(word -> word.from() > colon).toList());
+            return;
+        }
+        boolean told = Labels.startsNumberedLabel(words) || !front;
         paragraphs.add(new Paragraph(told ? Role.BODY : Role.FRONT, section, words));
         if (told && front && !isFront(section)) {
             front = false;
         }
     }
 
+    /** A line of a list such as {@code RS – right side}; a heading such as {@code Toe – left foot} begins otherwise. */
+    private static boolean explainsShortWord(List<Word> words) {
+        String first = words.getFirst().raw();
+        return words.size() > 1 && words.get(1).is("-") && first.chars().skip(1).noneMatch(Character::isLowerCase);
+    }
+
     /** A heading stands alone, is short, and is no sentence. */
-    private boolean isHeading(String text, String plain, List<Word> words) {
+    private boolean isHeading(String text, String plain, List<Word> words, boolean apart) {
         String stripped = plain.strip();
         if (text.stripLeading().startsWith("#")) {
             return true;
         }
         char last = stripped.charAt(stripped.length() - 1);
         boolean colon = last == ':';
-        boolean sentence = last == '.' || last == ';' || last == ',' || stripped.indexOf(':') >= 0 && !colon;
-        boolean begins = Character.isUpperCase(stripped.charAt(0)) || paragraphs.isEmpty();
+        boolean within = stripped.indexOf(':') >= 0 && !colon;
+        boolean parted = within && apart && !isFront(stripped.substring(0, stripped.indexOf(':')).strip())
+                && !Labels.startsLabel(words) && !table.list("sizes").contains(words.getFirst().text())
+                && !table.list("stitch-pattern").contains(stripped.substring(0, stripped.indexOf(':')).strip().toLowerCase(Locale.ROOT));
+        boolean sentence = last == '.' || last == ';' || last == ',' || within && !parted;
+        boolean explained = stripped.indexOf('=') >= 0 || front && explainsShortWord(words);
+        boolean begins = !explained && Character.isUpperCase(stripped.charAt(0)) || paragraphs.isEmpty();
         boolean counts = words.stream().anyMatch(word -> word.kind() == Word.Kind.NUMBER);
         boolean named = colon && Labels.startsLabel(words);
         return begins && !sentence && !named && (!counts || paragraphs.isEmpty()) && words.size() <= LONGEST_HEADING

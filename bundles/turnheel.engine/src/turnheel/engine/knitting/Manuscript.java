@@ -31,7 +31,7 @@ public final class Manuscript {
         List<String> lines = text.lines().toList();
         List<Paragraph> paragraphs = Layout.of(lines, table);
         SizeNames sizes = new SizeNames(SizesLine.names(paragraphs, table), table);
-        BodyReader body = new BodyReader(table, sizes, names(paragraphs, sizes));
+        BodyReader body = new BodyReader(table, sizes, Names.of(paragraphs, sizes));
         List<ReadLine> read = new ArrayList<>();
         String section = "";
         for (Paragraph paragraph : paragraphs) {
@@ -40,6 +40,11 @@ public final class Manuscript {
                 case HEADING -> {
                     section = paragraph.section();
                     body.section(section, paragraph.words());
+                    yield ReadLine.Kind.HEADING;
+                }
+                case STITCH_PATTERN -> {
+                    section = paragraph.section();
+                    body.stitchPattern(section);
                     yield ReadLine.Kind.HEADING;
                 }
                 case FRONT -> ReadLine.Kind.FRONT;
@@ -65,25 +70,6 @@ public final class Manuscript {
         while (read.size() <= last) {
             read.add(new ReadLine(read.size() + 1, kind, section));
         }
-    }
-
-    /** Every name that the text gives to a round, so that it can be referred to before and after. */
-    private static Phrases<String> names(List<Paragraph> paragraphs, SizeNames sizes) {
-        Phrases<String> names = new Phrases<>();
-        for (Paragraph paragraph : paragraphs) {
-            if (paragraph.role() == Layout.Role.BODY) {
-                List<Word> words = paragraph.words();
-                for (int at = 0; at < words.size(); at++) {
-                    boolean begins = at == 0 || words.get(at - 1).is(".") || words.get(at - 1).is(":");
-                    int first = begins ? sizes.prefix(words, at).map(SizeNames.Prefix::end).orElse(at) : at;
-                    int colon = begins ? Labels.colon(words, first) : -1;
-                    if (colon > 0) {
-                        Labels.collectNames(words, first, colon, names);
-                    }
-                }
-            }
-        }
-        return names;
     }
 
     /** Every line of the text in its order. */

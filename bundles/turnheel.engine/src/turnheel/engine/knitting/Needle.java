@@ -181,8 +181,8 @@ final class Needle {
             if (!takesHeldItself && held.loops() > 0) {
                 left.appendFromTip(held);
             }
-            if (left.loops() > 0) {
-                startHere();
+            if (left.loops() > 0 && right.loops() > 0) {
+                goAround();
             }
             ring = true;
             endFlat();
@@ -202,10 +202,16 @@ final class Needle {
         turnPending = false;
     }
 
+    /** What lies behind comes after all others; where rounds began before is kept in mind. */
+    private void goAround() {
+        if (!left.has(Loop.START)) {
+            left.pushFar(Loop.START, 0);
+        }
+        left.appendFromFar(right);
+    }
+
     private void endFlat() {
         flat = false;
-        left.remove(Loop.START);
-        right.remove(Loop.START);
         left.become(Loop.RESTING, Loop.REGULAR);
         right.become(Loop.RESTING, Loop.REGULAR);
     }
@@ -259,7 +265,8 @@ final class Needle {
 
     /** Whether every loop was worked and none is on hold. */
     boolean isRoundDone() {
-        return held.loops() == 0 && !isPiece() && (left.loops() == 0 || flat && ring && !wrongSide && isAtStart());
+        return held.loops() == 0 && !isPiece() && (left.loops() == 0
+                || ring && !wrongSide && right.loops() > 0 && isAtStart());
     }
 
     private boolean isAtStart() {
@@ -283,6 +290,7 @@ final class Needle {
             }
         }
         left.appendFromFar(right);
+        left.remove(Loop.START);
         endFlat();
         beginRow();
     }
@@ -345,6 +353,60 @@ final class Needle {
     void hold(int loops) {
         need(left, loops, Check.TEXT_ROUND);
         move(left, loops, held, true);
+    }
+
+    /** The {@code loops} worked last go on hold, before those that lie there. */
+    void holdWorked(int loops) {
+        need(right, loops, Check.TEXT_ROUND);
+        for (int toMove = loops; toMove > 0;) {
+            Loop kind = right.kind(0);
+            int moved = right.pop(toMove);
+            held.push(kind, moved);
+            toMove -= moved;
+            effort.spend(1);
+        }
+        beginRow();
+    }
+
+    /** The {@code loops} at the end of the round go on hold. */
+    void holdLast(int loops) {
+        if (left.loops() == 0) {
+            left.appendFromFar(right);
+        }
+        need(left, loops, Check.TEXT_ROUND);
+        for (int toMove = loops; toMove > 0;) {
+            Loop kind = left.kind(left.size() - 1);
+            int moved = left.popFar(toMove);
+            held.push(kind, moved);
+            toMove -= moved;
+            effort.spend(1);
+        }
+    }
+
+    /** Only the next {@code loops} are there to be worked; what lies beyond them is handed out. */
+    Runs workOver(int loops) {
+        need(left, loops, Check.TEXT_ROUND);
+        Runs part = new Runs();
+        move(left, loops, part, true);
+        Runs beyond = left;
+        left = part;
+        return beyond;
+    }
+
+    /** What was handed out comes back, after all of the part was worked. */
+    void goOnWith(Runs beyond) {
+        if (left.loops() > 0) {
+            throw new Misfit(Check.TEXT_ROUND, loops(), right.loops());
+        }
+        left.appendFromTip(beyond);
+    }
+
+    /** All that is on hold comes back, after all others. */
+    void takeAllHeld() {
+        if (left.loops() == 0) {
+            left.appendFromFar(right);
+        }
+        left.appendFromTip(held);
     }
 
     /** All but the next {@code loops} go on hold; what follows is worked flat on those. */

@@ -3,10 +3,12 @@ package turnheel.engine.knitting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 import turnheel.engine.instruction.Instruction;
 import turnheel.engine.instruction.Instruction.CastOnManner;
 import turnheel.engine.instruction.Instruction.Edge;
+import turnheel.engine.instruction.Instruction.HoldWhich;
 import turnheel.engine.instruction.Instruction.MarkerAction;
 import turnheel.engine.instruction.Instruction.Thread;
 import turnheel.engine.instruction.Line.Fabric;
@@ -23,6 +25,7 @@ import turnheel.engine.knitting.grammar.Instructions.GroupContext;
 import turnheel.engine.knitting.grammar.Instructions.HoldContext;
 import turnheel.engine.knitting.grammar.Instructions.MannerContext;
 import turnheel.engine.knitting.grammar.Instructions.MarkerContext;
+import turnheel.engine.knitting.grammar.Instructions.PatternRoundContext;
 import turnheel.engine.knitting.grammar.Instructions.PickUpContext;
 import turnheel.engine.knitting.grammar.Instructions.PieceContext;
 import turnheel.engine.knitting.grammar.Instructions.PiecesContext;
@@ -38,9 +41,12 @@ final class PieceReader {
     private final ExtentReader extents;
     private final PlainReader plain;
     private final RepeatReader repeats;
+    private final Function<Said.Over, Instruction> patterns;
 
-    PieceReader(SizedReader sized) {
+    /** @param patterns what a round of a stitch pattern tells to do */
+    PieceReader(SizedReader sized, Function<Said.Over, Instruction> patterns) {
         this.sized = sized;
+        this.patterns = patterns;
         this.extents = new ExtentReader(sized);
         this.repeats = new RepeatReader(sized, extents);
         this.plain = new PlainReader(sized, extents);
@@ -57,6 +63,12 @@ final class PieceReader {
                 said.removeLast();
                 next = List.of(new Do(new Instruction.WorkOnlyOn(stitches, Optional.of(others))));
             }
+            if (!said.isEmpty() && said.getLast() instanceof Said.Plain(var rounds, var none, var asSet, var fabric)
+                    && next.size() == 1 && next.getFirst() instanceof Said.Plain goal && goal.rounds().isEmpty()) {
+                // so many rounds, or up to a length
+                said.removeLast();
+                next = List.of(new Said.Plain(rounds, goal.goal(), asSet, fabric));
+            }
             said.addAll(next);
         }
         return said;
@@ -69,11 +81,26 @@ final class PieceReader {
         if (piece.repeatRounds() != null) {
             return List.of(repeats.said(piece.repeatRounds()));
         }
+        if (piece.asRound() != null) {
+            return List.of(new Said.As(repeats.target(piece.asRound().which())));
+        }
+        if (piece.patternRound() != null) {
+            return List.of(over(piece.patternRound()));
+        }
         if (piece.measure() != null) {
             return List.of(new Said.Plain(Optional.empty(), repeats.goal(piece.measure()), false,
                     Fabric.ROUND));
         }
         return instructions(piece).stream().<Said>map(Do::new).toList();
+    }
+
+    private Said over(PatternRoundContext over) {
+        Optional<Integer> number = over.range() == null ? Optional.empty()
+                : Optional.of(SizedReader.one(over.range().value(0)));
+        String name = over.STITCH_PATTERN() == null ? "" : ((ReadToken) over.STITCH_PATTERN().getSymbol()).name();
+        Until until = over.to() != null ? extents.until(over.to())
+                : over.sized() != null ? new Until.Next(sized.whole(over.sized())) : new Until.End();
+        return new Said.Over(name, number, until);
     }
 
     private List<Instruction> instructions(PieceContext piece) {
@@ -132,6 +159,8 @@ final class PieceReader {
             for (Said said : said(piece, false)) {
                 body.add(switch (said) {
                     case Do(var instruction) -> instruction;
+                    case Said.Over over -> patterns.apply(over);
+                    case Said.As as -> throw new Unreadable("a round within a round");
                     case Said.Again again -> throw new Unreadable("rounds within a round");
                     case Said.Plain rounds -> throw new Unreadable("rounds within a round");
                     case Said.AgainFor again -> throw new Unreadable("rounds within a round");
@@ -239,15 +268,25 @@ final class PieceReader {
         if (marker.REMOVE_MARKER() != null) {
             return new Instruction.Marker(marker.ALL() == null ? MarkerAction.REMOVE : MarkerAction.REMOVE_ALL);
         }
-        return marker.sized() == null ? new Instruction.Marker(MarkerAction.PLACE)
-                : new Instruction.MarkersAfterEvery(sized.whole(marker.sized()));
+        if (marker.EACH() == null && marker.EVERY() == null) {
+            return new Instruction.Marker(MarkerAction.PLACE);
+        }
+        return new Instruction.MarkersAfterEvery(marker.sized() == null ? Sized.all(1) : sized.whole(marker.sized()));
     }
 
     private List<Instruction> hold(HoldContext hold) {
         if (hold.FLAT_ON() != null) {
             return List.of(new Instruction.WorkOnlyOn(sized.whole(hold.sized()), Optional.empty()));
         }
-        // without a number it means all others, which went on hold when the part to be worked was told
-        return hold.sized() == null ? List.of() : List.of(new Instruction.Hold(sized.whole(hold.sized())));
+        if (hold.sized() == null) {
+            // all others, which went on hold when the part to be worked was told
+            return List.of();
+        }
+        Sized<Integer> stitches = sized.whole(hold.sized());
+        if (!hold.THESE().isEmpty()) {
+            return List.of(new Instruction.HoldPart(HoldWhich.WORKED, stitches));
+        }
+        return List.of(hold.LAST().isEmpty() ? new Instruction.Hold(stitches)
+                : new Instruction.HoldPart(HoldWhich.LAST, stitches));
     }
 }

@@ -21,6 +21,7 @@ final class Places {
     int ahead(Until until) {
         int ahead = switch (until) {
             case Until.End end -> toEnd();
+            case Until.Next(var stitches) -> count(stitches);
             case Until.Last(var stitches) -> toEnd() - count(stitches);
             case Until.Marker(var stitches) -> toMarker(count(stitches));
             case Until.Gap(var stitches) -> toFirst(kind -> kind == Loop.GAP || kind.isMarked() || kind == Loop.OPEN_AT_TURN)
@@ -37,6 +38,7 @@ final class Places {
     private static Misfit misfit(Until until, int ahead) {
         Check check = switch (until) {
             case Until.End end -> Check.TEXT_ROUND;
+            case Until.Next next -> Check.TEXT_ROUND;
             case Until.Last last -> Check.TEXT_ROUND;
             case Until.Held held -> Check.TEXT_HELD;
             case Until.Marker marker -> Check.TEXT_MARKER;

@@ -91,6 +91,9 @@ final class PlainReader {
         } else if (!amount.NEXT().isEmpty() || !amount.LAST().isEmpty()) {
             parts.count = once(parts.count, Sized.all(1));
         }
+        if (amount.length() != null) {
+            parts.goal = Optional.of(lengths.length(amount.length()));
+        }
         NounContext noun = amount.noun();
         if (noun != null && noun.length() != null) {
             parts.goal = Optional.of(lengths.length(noun.length()));

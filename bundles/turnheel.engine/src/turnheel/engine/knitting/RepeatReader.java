@@ -65,12 +65,12 @@ final class RepeatReader {
         return inAll ? new HowOften.InAll(often.times()) : new HowOften.More(often.times());
     }
 
-    private Target target(WhichContext which) {
+    Target target(WhichContext which) {
         if (!which.NAME().isEmpty()) {
             return new Target.Named(which.NAME().stream().map(RepeatReader::name).toList());
         }
         Fabric fabric = which.ROW() != null ? Fabric.ROW : Fabric.ROUND;
-        if (which.LAST() != null) {
+        if (which.LAST() != null || which.THESE() != null) {
             return new Target.LastRounds(fabric, which.sized() == null ? Sized.all(1) : sized.whole(which.sized()));
         }
         List<Sized<Integer>> ranges = sized.ranges(which.ranges());

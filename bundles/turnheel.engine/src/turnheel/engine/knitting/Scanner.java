@@ -40,7 +40,7 @@ final class Scanner {
                 String raw = line.substring(at, to);
                 String word = table.canonical(raw.toLowerCase(Locale.ROOT).replace('’', '\''));
                 boolean counts = !word.isEmpty() && Character.isDigit(word.charAt(0));
-                if (!table.isLeftOut(word)) {
+                if (!table.isLeftOut(word) || isName(line, raw, to, words)) {
                     words.add(new Word(counts ? Word.Kind.NUMBER : Word.Kind.LETTERS, word, raw, lineNumber, at, to, end == at));
                 }
             } else if (isDigit(c) || fraction(c) > 0) {
@@ -52,6 +52,28 @@ final class Scanner {
             at = to;
         }
         return words;
+    }
+
+    /** A capital letter in a list is the name of a size, not an article. */
+    private boolean isName(String line, String raw, int end, List<Word> words) {
+        if (raw.length() > 1) {
+            return false;
+        }
+        int last = words.size() - 1;
+        boolean afterSize = last >= 0 && isSize(words.get(last)) || last >= 1 && words.get(last).is(":") && isSize(words.get(last - 1));
+        if (!Character.isUpperCase(raw.charAt(0))) {
+            return afterSize;
+        }
+        int next = end;
+        while (next < line.length() && line.charAt(next) == ' ') {
+            next++;
+        }
+        boolean listed = next == line.length() || "(),/;|[]:".indexOf(line.charAt(next)) >= 0;
+        return listed || afterSize;
+    }
+
+    private boolean isSize(Word word) {
+        return table.list("sizes").contains(word.text());
     }
 
     private static boolean isInWord(String line, int at) {
@@ -121,7 +143,7 @@ final class Scanner {
                 to += 2;
             } else {
                 int[] written = writtenFraction(line, whole ? to + skip : to);
-                if (whole && skip == 1 && written[1] > 0) {
+                if (whole && skip == 1 && written[1] > 0 && isMeasured(line, written[2])) {
                     part = (double) written[0] / written[1];
                     to = written[2];
                 }
@@ -158,6 +180,16 @@ final class Scanner {
         int denominator = Integer.parseInt(line.substring(slash + 1, end));
         boolean usual = denominator == 2 || denominator == 4 || denominator == 8 || denominator == 16;
         return usual && numerator < denominator ? new int[] {numerator, denominator, end} : new int[3];
+    }
+
+    /** After a fraction comes no further value and no noun but a unit: 7 3/4/5 are four numbers. */
+    private static boolean isMeasured(String line, int at) {
+        int next = at;
+        while (next < line.length() && line.charAt(next) == ' ') {
+            next++;
+        }
+        return next == line.length() || line.charAt(next) != '/' && !Character.isLetter(line.charAt(next))
+                || line.startsWith("in", next) || line.startsWith("cm", next);
     }
 
     private static double fraction(char c) {

@@ -12,16 +12,15 @@ import turnheel.engine.stitch.Stitch;
 final class Tokens {
 
     private final ReadingWords table;
-    /** The names of rounds that this text gives, as in {@code Inc rnd}. */
-    private final Phrases<String> names;
+    private final Names names;
     private final List<ReadToken> tokens = new ArrayList<>();
 
-    private Tokens(ReadingWords table, Phrases<String> names) {
+    private Tokens(ReadingWords table, Names names) {
         this.table = table;
         this.names = names;
     }
 
-    static List<ReadToken> of(List<Word> words, ReadingWords table, Phrases<String> names) {
+    static List<ReadToken> of(List<Word> words, ReadingWords table, Names names) {
         Tokens tokens = new Tokens(table, names);
         for (int at = 0; at < words.size();) {
             at = tokens.token(words, at);
@@ -31,8 +30,12 @@ final class Tokens {
 
     private int token(List<Word> words, int at) {
         Word word = words.get(at);
-        Found<String> name = names.longest(words, at);
+        Found<String> name = names.rounds().longest(words, at);
+        Found<String> pattern = names.patterns().longest(words, at);
         Found<Meaning> phrase = table.phrases().longest(words, at);
+        if (pattern != null) {
+            return add(Instructions.STITCH_PATTERN, words, at, pattern.words(), Stitch.KNIT, pattern.meaning());
+        }
         if (name != null && (phrase == null || name.words() >= phrase.words())) {
             return add(Instructions.NAME, words, at, name.words(), Stitch.KNIT, name.meaning());
         }

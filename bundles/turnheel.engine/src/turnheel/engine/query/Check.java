@@ -73,6 +73,14 @@ public enum Check {
     YARN_BALLS("yarn.beyond-balls", WARNING),
     /** The last ball is used up to its end. */
     YARN_END("yarn.ball-end", WARNING),
+    /** The formula of an own row cannot be read. */
+    OWN_UNREAD("own.unread", ERROR),
+    /** An own row reads a row that the pattern does not have. */
+    OWN_UNKNOWN_KEY("own.unknown-key", ERROR),
+    /** An own row reads itself, perhaps by way of others. */
+    OWN_CIRCULAR("own.circular", ERROR),
+    /** The formula of an own row gives no number, such as a division by zero. */
+    OWN_NO_NUMBER("own.no-number", ERROR),
     /** A text states another count than its instructions give. */
     TEXT_COUNT("text.count-differs", ERROR),
     /** A round or row asks for more stitches than there are, or leaves some. */
@@ -103,6 +111,8 @@ public enum Check {
     TEXT_HELD("text.held-missing", ERROR),
     /** A number is greater than any sock needs. */
     TEXT_TOO_LARGE("text.number-too-large", ERROR),
+    /** A chart, a stitch pattern or a section is referred to that is not there. */
+    TEXT_REFERENCE("text.reference-missing", ERROR),
     /** A sentence is no instruction that can be read. */
     TEXT_UNREAD("text.unread", WARNING);
 

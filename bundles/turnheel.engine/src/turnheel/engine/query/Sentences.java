@@ -4,6 +4,7 @@ import java.text.MessageFormat;
 import java.util.ResourceBundle;
 
 import turnheel.engine.design.Catalogue;
+import turnheel.engine.design.OwnRow;
 import turnheel.engine.design.Parameter;
 
 /** The one sentence of a query, for a person; the words are in {@code sentences.properties}. */
@@ -18,6 +19,10 @@ public final class Sentences {
     public static String of(Query query) {
         String pattern = WORDS.getString(query.check().id());
         return switch (query.place()) {
+            case Place.Row(var key) when OwnRow.isOwn(key) -> {
+                // a query does not hold the label of the row, and the key is the designer's own word as well
+                yield MessageFormat.format(pattern, key.name(), key.name(), query.expected(), query.found(), "");
+            }
             case Place.Row(var key) -> {
                 Parameter parameter = Catalogue.parameter(key);
                 yield MessageFormat.format(pattern, parameter.label(), key.name(), query.expected(), query.found(),

@@ -7,7 +7,7 @@ public record Condition(Term left, Comparison comparison, Term right) {
     public enum Comparison {
         LESS, AT_MOST, EQUAL, AT_LEAST, MORE;
 
-        boolean holds(double left, double right) {
+        public boolean holds(double left, double right) {
             return switch (this) {
                 case LESS -> left < right;
                 case AT_MOST -> left <= right;

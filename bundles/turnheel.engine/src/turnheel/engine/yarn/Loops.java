@@ -49,7 +49,7 @@ record Loops(Map<Stitch, Long> times, List<Key> keys) {
         return switch (part.part()) {
             case FOOT -> !isNone(size, Catalogue.FOOT_ROUNDS);
             case LEG -> !isNone(size, Catalogue.LEG_ROUNDS);
-            case GAUGE, BODY, FIT, TOE, HEEL, CUFF, YARN -> true;
+            case GAUGE, BODY, FIT, TOE, HEEL, CUFF, YARN, OWN -> true;
         };
     }
 
@@ -61,7 +61,7 @@ record Loops(Map<Stitch, Long> times, List<Key> keys) {
         Part part = cell.parameter().part();
         return cell.parameter().unit().isWhole() && switch (part) {
             case TOE, FOOT, HEEL, LEG, CUFF -> true;
-            case GAUGE, BODY, FIT, YARN -> false;
+            case GAUGE, BODY, FIT, YARN, OWN -> false;
         };
     }
 

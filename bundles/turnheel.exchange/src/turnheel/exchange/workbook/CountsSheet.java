@@ -1,5 +1,6 @@
 package turnheel.exchange.workbook;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -93,7 +94,7 @@ final class CountsSheet {
         for (int size = 0; size < graded.sizes().size(); size++) {
             number(parameter, size, graded.sizes().get(size).cell(parameter));
         }
-        if (parameter.role() != Role.RESULT) {
+        if (parameter.role() == Role.INPUT || parameter.role() == Role.RULE) {
             validate(parameter);
         }
     }
@@ -161,7 +162,12 @@ final class CountsSheet {
 
     private void legend() {
         row++;
-        for (Source source : List.of(Source.INPUT, Source.DEFAULT, Source.RULE, Source.CHOSEN, Source.OVERRIDE)) {
+        List<Source> sources = new ArrayList<>(
+                List.of(Source.INPUT, Source.DEFAULT, Source.RULE, Source.CHOSEN, Source.OVERRIDE));
+        if (!graded.design().ownRows().isEmpty()) {
+            sources.add(Source.OWN);
+        }
+        for (Source source : sources) {
             row++;
             cells.put(row, KEY_COLUMN, Words.text("source." + source.name()), look(source));
             cells.put(row, LABEL_COLUMN, Words.text("source." + source.name() + ".meaning"), Look.NOTE);

@@ -23,7 +23,7 @@ enum Digits {
 
     static Digits of(Unit unit) {
         return switch (unit) {
-            case STITCHES, ROUNDS, ROWS, LINES, TIMES, LOOPS, BALLS -> ALL;
+            case STITCHES, ROUNDS, ROWS, LINES, TIMES, LOOPS, BALLS, NUMBER -> ALL;
             case MILLIMETRES, PERCENT, PER_100_MM, PLAIN_LOOPS, METRES, GRAMS, TEX -> TENTHS;
             case RATIO, IDEAL_STITCHES -> HUNDREDTHS;
         };

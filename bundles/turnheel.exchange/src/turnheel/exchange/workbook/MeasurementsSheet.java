@@ -64,7 +64,7 @@ final class MeasurementsSheet {
     private static boolean isOfTheSock(Parameter parameter) {
         return parameter.unit() == Unit.MILLIMETRES && !parameter.equals(Catalogue.LENGTH_REST)
                 && switch (parameter.part()) {
-                    case GAUGE, BODY, FIT, YARN -> false;
+                    case GAUGE, BODY, FIT, YARN, OWN -> false;
                     case TOE, FOOT, HEEL, LEG, CUFF -> true;
                 };
     }

@@ -37,6 +37,7 @@ import turnheel.engine.design.Gauge;
  *   <li>{@link turnheel.model.pattern.Pattern#getStitchPatterns <em>Stitch Patterns</em>}</li>
  *   <li>{@link turnheel.model.pattern.Pattern#getMaterials <em>Materials</em>}</li>
  *   <li>{@link turnheel.model.pattern.Pattern#getSizes <em>Sizes</em>}</li>
+ *   <li>{@link turnheel.model.pattern.Pattern#getOwnRows <em>Own Rows</em>}</li>
  * </ul>
  *
  * @see turnheel.model.pattern.PatternPackage#getPattern()
@@ -326,5 +327,16 @@ public interface Pattern extends EObject {
 	 * @generated
 	 */
 	EList<SizeElement> getSizes();
+
+	/**
+	 * Returns the value of the '<em><b>Own Rows</b></em>' containment reference list.
+	 * The list contents are of type {@link turnheel.model.pattern.OwnRowElement}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Own Rows</em>' containment reference list.
+	 * @see turnheel.model.pattern.PatternPackage#getPattern_OwnRows()
+	 * @generated
+	 */
+	EList<OwnRowElement> getOwnRows();
 
 } // Pattern

@@ -194,6 +194,15 @@ public interface PatternFactory extends EFactory {
 	SizeElement createSizeElement();
 
 	/**
+	 * Returns a new object of class '<em>Own Row Element</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Own Row Element</em>'.
+	 * @generated
+	 */
+	OwnRowElement createOwnRowElement();
+
+	/**
 	 * Returns a new object of class '<em>Input Element</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

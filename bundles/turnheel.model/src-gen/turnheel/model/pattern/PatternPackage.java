@@ -193,13 +193,22 @@ public interface PatternPackage extends EPackage {
 	int PATTERN__SIZES = 13;
 
 	/**
+	 * The feature id for the '<em><b>Own Rows</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PATTERN__OWN_ROWS = 14;
+
+	/**
 	 * The number of structural features of the '<em>Pattern</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PATTERN_FEATURE_COUNT = 14;
+	int PATTERN_FEATURE_COUNT = 15;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.ToeElementImpl <em>Toe Element</em>}' class.
@@ -249,13 +258,31 @@ public interface PatternPackage extends EPackage {
 	int ROUND_TOE_ELEMENT__INCREASE = TOE_ELEMENT_FEATURE_COUNT + 1;
 
 	/**
+	 * The feature id for the '<em><b>Cast On</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROUND_TOE_ELEMENT__CAST_ON = TOE_ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Lean</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROUND_TOE_ELEMENT__LEAN = TOE_ELEMENT_FEATURE_COUNT + 3;
+
+	/**
 	 * The number of structural features of the '<em>Round Toe Element</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int ROUND_TOE_ELEMENT_FEATURE_COUNT = TOE_ELEMENT_FEATURE_COUNT + 2;
+	int ROUND_TOE_ELEMENT_FEATURE_COUNT = TOE_ELEMENT_FEATURE_COUNT + 4;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.WedgeToeElementImpl <em>Wedge Toe Element</em>}' class.
@@ -277,13 +304,22 @@ public interface PatternPackage extends EPackage {
 	int WEDGE_TOE_ELEMENT__INCREASE = TOE_ELEMENT_FEATURE_COUNT + 0;
 
 	/**
+	 * The feature id for the '<em><b>Cast On</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WEDGE_TOE_ELEMENT__CAST_ON = TOE_ELEMENT_FEATURE_COUNT + 1;
+
+	/**
 	 * The number of structural features of the '<em>Wedge Toe Element</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int WEDGE_TOE_ELEMENT_FEATURE_COUNT = TOE_ELEMENT_FEATURE_COUNT + 1;
+	int WEDGE_TOE_ELEMENT_FEATURE_COUNT = TOE_ELEMENT_FEATURE_COUNT + 2;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.StarToeElementImpl <em>Star Toe Element</em>}' class.
@@ -305,13 +341,31 @@ public interface PatternPackage extends EPackage {
 	int STAR_TOE_ELEMENT__INCREASE = TOE_ELEMENT_FEATURE_COUNT + 0;
 
 	/**
+	 * The feature id for the '<em><b>Cast On</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STAR_TOE_ELEMENT__CAST_ON = TOE_ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Lean</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STAR_TOE_ELEMENT__LEAN = TOE_ELEMENT_FEATURE_COUNT + 2;
+
+	/**
 	 * The number of structural features of the '<em>Star Toe Element</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int STAR_TOE_ELEMENT_FEATURE_COUNT = TOE_ELEMENT_FEATURE_COUNT + 1;
+	int STAR_TOE_ELEMENT_FEATURE_COUNT = TOE_ELEMENT_FEATURE_COUNT + 3;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.ShortRowToeElementImpl <em>Short Row Toe Element</em>}' class.
@@ -361,13 +415,22 @@ public interface PatternPackage extends EPackage {
 	int ASYMMETRIC_TOE_ELEMENT__INCREASE = TOE_ELEMENT_FEATURE_COUNT + 0;
 
 	/**
+	 * The feature id for the '<em><b>Cast On</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ASYMMETRIC_TOE_ELEMENT__CAST_ON = TOE_ELEMENT_FEATURE_COUNT + 1;
+
+	/**
 	 * The number of structural features of the '<em>Asymmetric Toe Element</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int ASYMMETRIC_TOE_ELEMENT_FEATURE_COUNT = TOE_ELEMENT_FEATURE_COUNT + 1;
+	int ASYMMETRIC_TOE_ELEMENT_FEATURE_COUNT = TOE_ELEMENT_FEATURE_COUNT + 2;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.HeelElementImpl <em>Heel Element</em>}' class.
@@ -445,13 +508,40 @@ public interface PatternPackage extends EPackage {
 	int FLAP_HEEL_ELEMENT__FLAP_LENGTH = HEEL_ELEMENT_FEATURE_COUNT + 1;
 
 	/**
+	 * The feature id for the '<em><b>Fabric</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FLAP_HEEL_ELEMENT__FABRIC = HEEL_ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Edge</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FLAP_HEEL_ELEMENT__EDGE = HEEL_ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Pick Up</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FLAP_HEEL_ELEMENT__PICK_UP = HEEL_ELEMENT_FEATURE_COUNT + 4;
+
+	/**
 	 * The number of structural features of the '<em>Flap Heel Element</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int FLAP_HEEL_ELEMENT_FEATURE_COUNT = HEEL_ELEMENT_FEATURE_COUNT + 2;
+	int FLAP_HEEL_ELEMENT_FEATURE_COUNT = HEEL_ELEMENT_FEATURE_COUNT + 5;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.AfterthoughtHeelElementImpl <em>Afterthought Heel Element</em>}' class.
@@ -473,13 +563,22 @@ public interface PatternPackage extends EPackage {
 	int AFTERTHOUGHT_HEEL_ELEMENT__CAP = HEEL_ELEMENT_FEATURE_COUNT + 0;
 
 	/**
+	 * The feature id for the '<em><b>Lean</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AFTERTHOUGHT_HEEL_ELEMENT__LEAN = HEEL_ELEMENT_FEATURE_COUNT + 1;
+
+	/**
 	 * The number of structural features of the '<em>Afterthought Heel Element</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int AFTERTHOUGHT_HEEL_ELEMENT_FEATURE_COUNT = HEEL_ELEMENT_FEATURE_COUNT + 1;
+	int AFTERTHOUGHT_HEEL_ELEMENT_FEATURE_COUNT = HEEL_ELEMENT_FEATURE_COUNT + 2;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.LegElementImpl <em>Leg Element</em>}' class.
@@ -962,6 +1061,52 @@ public interface PatternPackage extends EPackage {
 	int SIZE_ELEMENT_FEATURE_COUNT = 4;
 
 	/**
+	 * The meta object id for the '{@link turnheel.model.pattern.impl.OwnRowElementImpl <em>Own Row Element</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.model.pattern.impl.OwnRowElementImpl
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getOwnRowElement()
+	 * @generated
+	 */
+	int OWN_ROW_ELEMENT = 23;
+
+	/**
+	 * The feature id for the '<em><b>Key</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OWN_ROW_ELEMENT__KEY = 0;
+
+	/**
+	 * The feature id for the '<em><b>Label</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OWN_ROW_ELEMENT__LABEL = 1;
+
+	/**
+	 * The feature id for the '<em><b>Formula</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OWN_ROW_ELEMENT__FORMULA = 2;
+
+	/**
+	 * The number of structural features of the '<em>Own Row Element</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OWN_ROW_ELEMENT_FEATURE_COUNT = 3;
+
+	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.EntryElementImpl <em>Entry Element</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -969,7 +1114,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getEntryElement()
 	 * @generated
 	 */
-	int ENTRY_ELEMENT = 23;
+	int ENTRY_ELEMENT = 24;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1006,7 +1151,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getInputElement()
 	 * @generated
 	 */
-	int INPUT_ELEMENT = 24;
+	int INPUT_ELEMENT = 25;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1043,7 +1188,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getOverrideElement()
 	 * @generated
 	 */
-	int OVERRIDE_ELEMENT = 25;
+	int OVERRIDE_ELEMENT = 26;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1080,7 +1225,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getDirection()
 	 * @generated
 	 */
-	int DIRECTION = 26;
+	int DIRECTION = 27;
 
 	/**
 	 * The meta object id for the '<em>Increase</em>' data type.
@@ -1090,7 +1235,27 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getIncrease()
 	 * @generated
 	 */
-	int INCREASE = 27;
+	int INCREASE = 28;
+
+	/**
+	 * The meta object id for the '<em>Cast On</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.CastOn
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getCastOn()
+	 * @generated
+	 */
+	int CAST_ON = 29;
+
+	/**
+	 * The meta object id for the '<em>Lean</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.Lean
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLean()
+	 * @generated
+	 */
+	int LEAN = 30;
 
 	/**
 	 * The meta object id for the '<em>Turn Method</em>' data type.
@@ -1100,7 +1265,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getTurnMethod()
 	 * @generated
 	 */
-	int TURN_METHOD = 28;
+	int TURN_METHOD = 31;
 
 	/**
 	 * The meta object id for the '<em>Sock Length</em>' data type.
@@ -1110,7 +1275,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSockLength()
 	 * @generated
 	 */
-	int SOCK_LENGTH = 29;
+	int SOCK_LENGTH = 32;
 
 	/**
 	 * The meta object id for the '<em>Heel Turn</em>' data type.
@@ -1120,7 +1285,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getHeelTurn()
 	 * @generated
 	 */
-	int HEEL_TURN = 30;
+	int HEEL_TURN = 33;
 
 	/**
 	 * The meta object id for the '<em>Cap</em>' data type.
@@ -1130,7 +1295,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getCap()
 	 * @generated
 	 */
-	int CAP = 31;
+	int CAP = 34;
 
 	/**
 	 * The meta object id for the '<em>Leg Count</em>' data type.
@@ -1140,7 +1305,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLegCount()
 	 * @generated
 	 */
-	int LEG_COUNT = 32;
+	int LEG_COUNT = 35;
 
 	/**
 	 * The meta object id for the '<em>Zone</em>' data type.
@@ -1150,7 +1315,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getZone()
 	 * @generated
 	 */
-	int ZONE = 33;
+	int ZONE = 36;
 
 	/**
 	 * The meta object id for the '<em>Fit</em>' data type.
@@ -1160,7 +1325,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFit()
 	 * @generated
 	 */
-	int FIT = 34;
+	int FIT = 37;
 
 	/**
 	 * The meta object id for the '<em>Flap Length</em>' data type.
@@ -1170,7 +1335,37 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapLength()
 	 * @generated
 	 */
-	int FLAP_LENGTH = 35;
+	int FLAP_LENGTH = 38;
+
+	/**
+	 * The meta object id for the '<em>Flap Fabric</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.FlapFabric
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapFabric()
+	 * @generated
+	 */
+	int FLAP_FABRIC = 39;
+
+	/**
+	 * The meta object id for the '<em>Flap Edge</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.FlapEdge
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapEdge()
+	 * @generated
+	 */
+	int FLAP_EDGE = 40;
+
+	/**
+	 * The meta object id for the '<em>Pick Up</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.PickUp
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getPickUp()
+	 * @generated
+	 */
+	int PICK_UP = 41;
 
 	/**
 	 * The meta object id for the '<em>Gauge</em>' data type.
@@ -1180,7 +1375,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getGauge()
 	 * @generated
 	 */
-	int GAUGE = 36;
+	int GAUGE = 42;
 
 	/**
 	 * The meta object id for the '<em>Quantity</em>' data type.
@@ -1190,7 +1385,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getQuantity()
 	 * @generated
 	 */
-	int QUANTITY = 37;
+	int QUANTITY = 43;
 
 	/**
 	 * The meta object id for the '<em>Key</em>' data type.
@@ -1200,7 +1395,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getKey()
 	 * @generated
 	 */
-	int KEY = 38;
+	int KEY = 44;
 
 
 	/**
@@ -1368,6 +1563,17 @@ public interface PatternPackage extends EPackage {
 	EReference getPattern_Sizes();
 
 	/**
+	 * Returns the meta object for the containment reference list '{@link turnheel.model.pattern.Pattern#getOwnRows <em>Own Rows</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Own Rows</em>'.
+	 * @see turnheel.model.pattern.Pattern#getOwnRows()
+	 * @see #getPattern()
+	 * @generated
+	 */
+	EReference getPattern_OwnRows();
+
+	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.ToeElement <em>Toe Element</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1410,6 +1616,28 @@ public interface PatternPackage extends EPackage {
 	EAttribute getRoundToeElement_Increase();
 
 	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.RoundToeElement#getCastOn <em>Cast On</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cast On</em>'.
+	 * @see turnheel.model.pattern.RoundToeElement#getCastOn()
+	 * @see #getRoundToeElement()
+	 * @generated
+	 */
+	EAttribute getRoundToeElement_CastOn();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.RoundToeElement#getLean <em>Lean</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Lean</em>'.
+	 * @see turnheel.model.pattern.RoundToeElement#getLean()
+	 * @see #getRoundToeElement()
+	 * @generated
+	 */
+	EAttribute getRoundToeElement_Lean();
+
+	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.WedgeToeElement <em>Wedge Toe Element</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1431,6 +1659,17 @@ public interface PatternPackage extends EPackage {
 	EAttribute getWedgeToeElement_Increase();
 
 	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.WedgeToeElement#getCastOn <em>Cast On</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cast On</em>'.
+	 * @see turnheel.model.pattern.WedgeToeElement#getCastOn()
+	 * @see #getWedgeToeElement()
+	 * @generated
+	 */
+	EAttribute getWedgeToeElement_CastOn();
+
+	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.StarToeElement <em>Star Toe Element</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1450,6 +1689,28 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getStarToeElement_Increase();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.StarToeElement#getCastOn <em>Cast On</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cast On</em>'.
+	 * @see turnheel.model.pattern.StarToeElement#getCastOn()
+	 * @see #getStarToeElement()
+	 * @generated
+	 */
+	EAttribute getStarToeElement_CastOn();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.StarToeElement#getLean <em>Lean</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Lean</em>'.
+	 * @see turnheel.model.pattern.StarToeElement#getLean()
+	 * @see #getStarToeElement()
+	 * @generated
+	 */
+	EAttribute getStarToeElement_Lean();
 
 	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.ShortRowToeElement <em>Short Row Toe Element</em>}'.
@@ -1492,6 +1753,17 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getAsymmetricToeElement_Increase();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.AsymmetricToeElement#getCastOn <em>Cast On</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cast On</em>'.
+	 * @see turnheel.model.pattern.AsymmetricToeElement#getCastOn()
+	 * @see #getAsymmetricToeElement()
+	 * @generated
+	 */
+	EAttribute getAsymmetricToeElement_CastOn();
 
 	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.HeelElement <em>Heel Element</em>}'.
@@ -1557,6 +1829,39 @@ public interface PatternPackage extends EPackage {
 	EAttribute getFlapHeelElement_FlapLength();
 
 	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.FlapHeelElement#getFabric <em>Fabric</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Fabric</em>'.
+	 * @see turnheel.model.pattern.FlapHeelElement#getFabric()
+	 * @see #getFlapHeelElement()
+	 * @generated
+	 */
+	EAttribute getFlapHeelElement_Fabric();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.FlapHeelElement#getEdge <em>Edge</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Edge</em>'.
+	 * @see turnheel.model.pattern.FlapHeelElement#getEdge()
+	 * @see #getFlapHeelElement()
+	 * @generated
+	 */
+	EAttribute getFlapHeelElement_Edge();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.FlapHeelElement#getPickUp <em>Pick Up</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Pick Up</em>'.
+	 * @see turnheel.model.pattern.FlapHeelElement#getPickUp()
+	 * @see #getFlapHeelElement()
+	 * @generated
+	 */
+	EAttribute getFlapHeelElement_PickUp();
+
+	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.AfterthoughtHeelElement <em>Afterthought Heel Element</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1576,6 +1881,17 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getAfterthoughtHeelElement_Cap();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.AfterthoughtHeelElement#getLean <em>Lean</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Lean</em>'.
+	 * @see turnheel.model.pattern.AfterthoughtHeelElement#getLean()
+	 * @see #getAfterthoughtHeelElement()
+	 * @generated
+	 */
+	EAttribute getAfterthoughtHeelElement_Lean();
 
 	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.LegElement <em>Leg Element</em>}'.
@@ -2006,6 +2322,49 @@ public interface PatternPackage extends EPackage {
 	EReference getSizeElement_Overrides();
 
 	/**
+	 * Returns the meta object for class '{@link turnheel.model.pattern.OwnRowElement <em>Own Row Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Own Row Element</em>'.
+	 * @see turnheel.model.pattern.OwnRowElement
+	 * @generated
+	 */
+	EClass getOwnRowElement();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.OwnRowElement#getKey <em>Key</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Key</em>'.
+	 * @see turnheel.model.pattern.OwnRowElement#getKey()
+	 * @see #getOwnRowElement()
+	 * @generated
+	 */
+	EAttribute getOwnRowElement_Key();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.OwnRowElement#getLabel <em>Label</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Label</em>'.
+	 * @see turnheel.model.pattern.OwnRowElement#getLabel()
+	 * @see #getOwnRowElement()
+	 * @generated
+	 */
+	EAttribute getOwnRowElement_Label();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.OwnRowElement#getFormula <em>Formula</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Formula</em>'.
+	 * @see turnheel.model.pattern.OwnRowElement#getFormula()
+	 * @see #getOwnRowElement()
+	 * @generated
+	 */
+	EAttribute getOwnRowElement_Formula();
+
+	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.EntryElement <em>Entry Element</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2076,6 +2435,26 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EDataType getIncrease();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.CastOn <em>Cast On</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Cast On</em>'.
+	 * @see turnheel.engine.design.CastOn
+	 * @generated
+	 */
+	EDataType getCastOn();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.Lean <em>Lean</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Lean</em>'.
+	 * @see turnheel.engine.design.Lean
+	 * @generated
+	 */
+	EDataType getLean();
 
 	/**
 	 * Returns the meta object for data type '{@link turnheel.engine.design.TurnMethod <em>Turn Method</em>}'.
@@ -2156,6 +2535,36 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EDataType getFlapLength();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.FlapFabric <em>Flap Fabric</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Flap Fabric</em>'.
+	 * @see turnheel.engine.design.FlapFabric
+	 * @generated
+	 */
+	EDataType getFlapFabric();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.FlapEdge <em>Flap Edge</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Flap Edge</em>'.
+	 * @see turnheel.engine.design.FlapEdge
+	 * @generated
+	 */
+	EDataType getFlapEdge();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.PickUp <em>Pick Up</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Pick Up</em>'.
+	 * @see turnheel.engine.design.PickUp
+	 * @generated
+	 */
+	EDataType getPickUp();
 
 	/**
 	 * Returns the meta object for data type '{@link turnheel.engine.design.Gauge <em>Gauge</em>}'.
@@ -2332,6 +2741,14 @@ public interface PatternPackage extends EPackage {
 		EReference PATTERN__SIZES = eINSTANCE.getPattern_Sizes();
 
 		/**
+		 * The meta object literal for the '<em><b>Own Rows</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PATTERN__OWN_ROWS = eINSTANCE.getPattern_OwnRows();
+
+		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.ToeElementImpl <em>Toe Element</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -2368,6 +2785,22 @@ public interface PatternPackage extends EPackage {
 		EAttribute ROUND_TOE_ELEMENT__INCREASE = eINSTANCE.getRoundToeElement_Increase();
 
 		/**
+		 * The meta object literal for the '<em><b>Cast On</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ROUND_TOE_ELEMENT__CAST_ON = eINSTANCE.getRoundToeElement_CastOn();
+
+		/**
+		 * The meta object literal for the '<em><b>Lean</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ROUND_TOE_ELEMENT__LEAN = eINSTANCE.getRoundToeElement_Lean();
+
+		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.WedgeToeElementImpl <em>Wedge Toe Element</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -2386,6 +2819,14 @@ public interface PatternPackage extends EPackage {
 		EAttribute WEDGE_TOE_ELEMENT__INCREASE = eINSTANCE.getWedgeToeElement_Increase();
 
 		/**
+		 * The meta object literal for the '<em><b>Cast On</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute WEDGE_TOE_ELEMENT__CAST_ON = eINSTANCE.getWedgeToeElement_CastOn();
+
+		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.StarToeElementImpl <em>Star Toe Element</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -2402,6 +2843,22 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute STAR_TOE_ELEMENT__INCREASE = eINSTANCE.getStarToeElement_Increase();
+
+		/**
+		 * The meta object literal for the '<em><b>Cast On</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STAR_TOE_ELEMENT__CAST_ON = eINSTANCE.getStarToeElement_CastOn();
+
+		/**
+		 * The meta object literal for the '<em><b>Lean</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STAR_TOE_ELEMENT__LEAN = eINSTANCE.getStarToeElement_Lean();
 
 		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.ShortRowToeElementImpl <em>Short Row Toe Element</em>}' class.
@@ -2438,6 +2895,14 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute ASYMMETRIC_TOE_ELEMENT__INCREASE = eINSTANCE.getAsymmetricToeElement_Increase();
+
+		/**
+		 * The meta object literal for the '<em><b>Cast On</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ASYMMETRIC_TOE_ELEMENT__CAST_ON = eINSTANCE.getAsymmetricToeElement_CastOn();
 
 		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.HeelElementImpl <em>Heel Element</em>}' class.
@@ -2494,6 +2959,30 @@ public interface PatternPackage extends EPackage {
 		EAttribute FLAP_HEEL_ELEMENT__FLAP_LENGTH = eINSTANCE.getFlapHeelElement_FlapLength();
 
 		/**
+		 * The meta object literal for the '<em><b>Fabric</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FLAP_HEEL_ELEMENT__FABRIC = eINSTANCE.getFlapHeelElement_Fabric();
+
+		/**
+		 * The meta object literal for the '<em><b>Edge</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FLAP_HEEL_ELEMENT__EDGE = eINSTANCE.getFlapHeelElement_Edge();
+
+		/**
+		 * The meta object literal for the '<em><b>Pick Up</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FLAP_HEEL_ELEMENT__PICK_UP = eINSTANCE.getFlapHeelElement_PickUp();
+
+		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.AfterthoughtHeelElementImpl <em>Afterthought Heel Element</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -2510,6 +2999,14 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute AFTERTHOUGHT_HEEL_ELEMENT__CAP = eINSTANCE.getAfterthoughtHeelElement_Cap();
+
+		/**
+		 * The meta object literal for the '<em><b>Lean</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute AFTERTHOUGHT_HEEL_ELEMENT__LEAN = eINSTANCE.getAfterthoughtHeelElement_Lean();
 
 		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.LegElementImpl <em>Leg Element</em>}' class.
@@ -2856,6 +3353,40 @@ public interface PatternPackage extends EPackage {
 		EReference SIZE_ELEMENT__OVERRIDES = eINSTANCE.getSizeElement_Overrides();
 
 		/**
+		 * The meta object literal for the '{@link turnheel.model.pattern.impl.OwnRowElementImpl <em>Own Row Element</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.model.pattern.impl.OwnRowElementImpl
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getOwnRowElement()
+		 * @generated
+		 */
+		EClass OWN_ROW_ELEMENT = eINSTANCE.getOwnRowElement();
+
+		/**
+		 * The meta object literal for the '<em><b>Key</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OWN_ROW_ELEMENT__KEY = eINSTANCE.getOwnRowElement_Key();
+
+		/**
+		 * The meta object literal for the '<em><b>Label</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OWN_ROW_ELEMENT__LABEL = eINSTANCE.getOwnRowElement_Label();
+
+		/**
+		 * The meta object literal for the '<em><b>Formula</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OWN_ROW_ELEMENT__FORMULA = eINSTANCE.getOwnRowElement_Formula();
+
+		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.EntryElementImpl <em>Entry Element</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -2920,6 +3451,26 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EDataType INCREASE = eINSTANCE.getIncrease();
+
+		/**
+		 * The meta object literal for the '<em>Cast On</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.CastOn
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getCastOn()
+		 * @generated
+		 */
+		EDataType CAST_ON = eINSTANCE.getCastOn();
+
+		/**
+		 * The meta object literal for the '<em>Lean</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.Lean
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLean()
+		 * @generated
+		 */
+		EDataType LEAN = eINSTANCE.getLean();
 
 		/**
 		 * The meta object literal for the '<em>Turn Method</em>' data type.
@@ -3000,6 +3551,36 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EDataType FLAP_LENGTH = eINSTANCE.getFlapLength();
+
+		/**
+		 * The meta object literal for the '<em>Flap Fabric</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.FlapFabric
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapFabric()
+		 * @generated
+		 */
+		EDataType FLAP_FABRIC = eINSTANCE.getFlapFabric();
+
+		/**
+		 * The meta object literal for the '<em>Flap Edge</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.FlapEdge
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapEdge()
+		 * @generated
+		 */
+		EDataType FLAP_EDGE = eINSTANCE.getFlapEdge();
+
+		/**
+		 * The meta object literal for the '<em>Pick Up</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.PickUp
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getPickUp()
+		 * @generated
+		 */
+		EDataType PICK_UP = eINSTANCE.getPickUp();
 
 		/**
 		 * The meta object literal for the '<em>Gauge</em>' data type.

@@ -30,6 +30,7 @@ import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.Direction;
 import turnheel.engine.design.Increase;
+import turnheel.engine.term.Key;
 import turnheel.model.pattern.Pattern;
 import turnheel.model.pattern.RoundToeElement;
 import turnheel.model.pattern.SizeElement;
@@ -257,6 +258,39 @@ class OverviewPageTest {
         Screen.key(SWT.CR, '\r', SWT.NONE);
         GradingPage grading = assertInstanceOf(GradingPage.class, open.editor().getActivePageInstance());
         assertEquals("M", grading.grid().selectedSize().orElseThrow().label());
+    }
+
+    @Test
+    void ownRowsAreAddedChangedAndRemoved() throws Exception {
+        open(Patterns.toeUp());
+        Table rows = all(Table.class).get(1);
+        Dialogs.fill(List.of("quarter", "A quarter", "foot.stitches/4"), () -> press(button("Add Row...")));
+        Key quarter = new Key("own.quarter");
+        // 64 stitches in M
+        assertEquals(16, open.graded().size("M").cell(quarter).orElseThrow().value());
+        assertEquals(List.of("A quarter", "foot.stitches/4"),
+                List.of(rows.getItem(0).getText(0), rows.getItem(0).getText(1)));
+        Screen.keep(Screen.picture(page.getPartControl()), "overview-own-row");
+        Dialogs.fill(List.of("quarter", "=1+1", "foot.stitches/"), () -> press(button("Edit Row...")));
+        assertEquals("foot.stitches/", pattern().getOwnRows().getFirst().getFormula(), "kept as it was written");
+        assertEquals("=1+1", rows.getItem(0).getText(0));
+        assertTrue(all(Hyperlink.class).stream().anyMatch(link -> link.getText().contains("own.quarter")));
+        press(button("Remove Row"));
+        assertEquals(0, rows.getItemCount());
+        for (int step = 0; step < 3; step++) {
+            run(IWorkbenchCommandConstants.EDIT_UNDO);
+        }
+        assertFalse(open.editor().isDirty());
+    }
+
+    @Test
+    void aNameThatAnOwnRowHasOrCannotHaveIsNotGiven() throws Exception {
+        open(Patterns.withOwnRow());
+        for (String name : List.of("quarTer", "Half", "a-b", "")) {
+            Dialogs.fill(List.of(name, "", "1"), () -> press(button("Add Row...")));
+            assertEquals(1, pattern().getOwnRows().size(), name);
+        }
+        assertFalse(open.editor().isDirty());
     }
 
     private List<String> labels() {

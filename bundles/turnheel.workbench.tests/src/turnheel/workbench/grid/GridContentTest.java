@@ -14,9 +14,11 @@ import org.junit.jupiter.api.Test;
 
 import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Design;
+import turnheel.engine.design.OwnRow;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.design.Part;
 import turnheel.engine.query.Severity;
+import turnheel.engine.term.Key;
 import turnheel.workbench.document.Snapshot;
 import turnheel.workbench.fixture.Patterns;
 
@@ -62,6 +64,33 @@ class GridContentTest {
         show(Patterns.toeUp());
         row(Catalogue.TOE_CAST_ON);
         assertEquals(open, content.rows().size(), "revealing one of its rows opens it");
+    }
+
+    @Test
+    void anOwnRowStandsLastUnderAHeadingOfItsOwn() {
+        show(Patterns.withOwnRow());
+        assertEquals(new GridRow.Heading(Part.OWN, false), content.rows().get(content.rows().size() - 2));
+        int row = content.rows().size() - 1;
+        assertEquals("A quarter", content.rows().get(row).label());
+        assertEquals(CellKind.OWN, content.kind(M, row).orElseThrow());
+        assertEquals("16", CellText.shown(content.cell(M, row).orElseThrow()));
+        assertEquals(List.of("A quarter in size M is 16 (own row).", "= Foot stitches ÷ 4", "= 64 ÷ 4"),
+                CellReason.lines(content, M, row));
+        assertEquals("A quarter", content.label(new Key("own.quarter")));
+    }
+
+    @Test
+    void aFormulaThatIsChangedChangesItsRow() {
+        show(Patterns.withOwnRow());
+        Design other = Patterns.toeUp().withOwnRows(
+                List.of(new OwnRow(new Key("own.quarter"), "A quarter", "foot.stitches/")));
+        assertTrue(content.show(Optional.of(Snapshot.of(other))), "its description is another");
+        int row = content.rows().size() - 1;
+        assertEquals(CellKind.MISSING, content.kind(M, row).orElseThrow());
+        assertEquals(Severity.ERROR, content.severity(M, row).orElseThrow());
+        List<String> reason = CellReason.lines(content, M, row);
+        assertEquals(1, reason.size(), reason::toString);
+        assertTrue(reason.getFirst().contains("own.quarter"), reason::toString);
     }
 
     @Test

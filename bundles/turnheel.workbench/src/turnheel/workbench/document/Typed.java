@@ -39,7 +39,7 @@ public final class Typed {
             case PERCENT -> " %";
             case PER_100_MM -> "/10 cm";
             case STITCHES, ROUNDS, ROWS, LINES, TIMES, RATIO, IDEAL_STITCHES, LOOPS, PLAIN_LOOPS, METRES, GRAMS, TEX,
-                    BALLS -> "";
+                    BALLS, NUMBER -> "";
         };
     }
 }

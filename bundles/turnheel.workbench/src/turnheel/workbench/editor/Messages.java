@@ -39,6 +39,27 @@ final class Messages extends NLS {
     public static String OverviewPage_change_0;
     public static String OverviewPage_title;
 
+    public static String OwnRowDialog_formula;
+    public static String OwnRowDialog_formulaHint;
+    public static String OwnRowDialog_label;
+    public static String OwnRowDialog_name;
+    public static String OwnRowDialog_nameHint;
+    public static String OwnRowDialog_noName;
+    public static String OwnRowDialog_taken_0;
+    public static String OwnRowDialog_tooLong_0;
+
+    public static String OwnRowsSection_add;
+    public static String OwnRowsSection_addStep_0;
+    public static String OwnRowsSection_addTitle;
+    public static String OwnRowsSection_edit;
+    public static String OwnRowsSection_editStep_0;
+    public static String OwnRowsSection_editTitle;
+    public static String OwnRowsSection_formula;
+    public static String OwnRowsSection_remove;
+    public static String OwnRowsSection_removeStep_0;
+    public static String OwnRowsSection_row;
+    public static String OwnRowsSection_title;
+
     public static String PartsSection_cuff;
     public static String PartsSection_heel;
     public static String PartsSection_leg;

@@ -38,6 +38,7 @@ final class OverviewPage extends FormPage implements DocumentPage {
         sections = List.of(place(new IdentitySection(left, form, document), false),
                 place(new PartsSection(left, form, document), false),
                 place(new SizesSection(right, form, document), false),
+                place(new OwnRowsSection(right, form, document), false),
                 place(new SummarySection(right, form, document, editor::show), true));
         showState();
     }

@@ -5,6 +5,7 @@ import java.util.List;
 
 import org.eclipse.osgi.util.NLS;
 
+import turnheel.engine.design.Role;
 import turnheel.engine.grading.Why;
 import turnheel.engine.query.Query;
 import turnheel.engine.query.Sentences;
@@ -27,8 +28,12 @@ final class CellReason {
                 case WARNING -> Messages.CellReason_warning_0;
             }, Sentences.of(query)));
         }
-        content.why(column, row).map(Why::lines).ifPresentOrElse(lines::addAll,
-                () -> lines.add(Messages.CellReason_noValue));
+        content.why(column, row).map(Why::lines).ifPresentOrElse(lines::addAll, () -> {
+            // of an own row the query has said why already
+            if (lines.isEmpty() || content.parameter(row).orElseThrow().role() != Role.OWN) {
+                lines.add(Messages.CellReason_noValue);
+            }
+        });
         return lines;
     }
 }

@@ -5,7 +5,6 @@ import java.math.RoundingMode;
 
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.Role;
-import turnheel.engine.design.Unit;
 import turnheel.engine.grading.Cell;
 import turnheel.engine.grading.Reason;
 
@@ -29,7 +28,7 @@ final class CellText {
     /** The same for another program: a hyphen for the minus sign. */
     static String plain(Cell cell) {
         boolean isEntry = cell.reason() instanceof Reason.Given;
-        int decimals = isEntry || isUnexpectedlyBroken(cell) ? MOST_DECIMALS : decimals(cell.parameter().unit());
+        int decimals = isEntry || isUnexpectedlyBroken(cell) ? MOST_DECIMALS : decimals(cell);
         BigDecimal number = BigDecimal.valueOf(cell.value()).setScale(decimals, RoundingMode.HALF_UP);
         if (cell.parameter().role() == Role.INPUT || isUnexpectedlyBroken(cell)) {
             number = number.stripTrailingZeros();
@@ -43,11 +42,13 @@ final class CellText {
         return cell.parameter().unit().isWhole() && cell.value() != Math.rint(cell.value());
     }
 
-    private static int decimals(Unit unit) {
-        return switch (unit) {
+    private static int decimals(Cell cell) {
+        return switch (cell.parameter().unit()) {
             case STITCHES, ROUNDS, ROWS, LINES, TIMES, LOOPS, BALLS -> 0;
             case MILLIMETRES, PERCENT, PER_100_MM, IDEAL_STITCHES, PLAIN_LOOPS, METRES, GRAMS, TEX -> 1;
             case RATIO -> 2;
+            // nobody but the designer knows whether it is a count or a share
+            case NUMBER -> cell.value() == Math.rint(cell.value()) ? 0 : 3;
         };
     }
 

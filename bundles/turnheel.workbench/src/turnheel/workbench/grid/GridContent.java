@@ -111,6 +111,11 @@ final class GridContent {
                 size(column).orElseThrow().label()));
     }
 
+    /** What the row of a key is called, be it one of the catalogue or the designer's own. */
+    String label(Key key) {
+        return snapshot.orElseThrow().graded().parameter(key).label();
+    }
+
     /** The row of a key, its part opened when it was closed; empty when the pattern has no such row. */
     OptionalInt reveal(Key key) {
         snapshot.stream().flatMap(shown -> shown.graded().parameters().stream())

@@ -6,7 +6,6 @@ import java.util.Optional;
 
 import org.eclipse.osgi.util.NLS;
 
-import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.Role;
@@ -36,9 +35,10 @@ final class GridEdits {
         this.content = content;
     }
 
-    /** Whether a value can be typed here: into inputs and rules, not into results and headings. */
+    /** Whether a value can be typed here: into inputs and rules, not into results, own rows and headings. */
     boolean isEditable(Place place) {
-        return entry(place).filter(entry -> entry.parameter().role() != Role.RESULT).isPresent();
+        return entry(place).map(entry -> entry.parameter().role())
+                .filter(role -> role == Role.INPUT || role == Role.RULE).isPresent();
     }
 
     /** Why nothing can be typed here, for the person who tried; empty where it can, and in headings. */
@@ -47,8 +47,11 @@ final class GridEdits {
             return Optional.empty();
         }
         String label = content.rows().get(place.row()).label();
+        if (content.parameter(place.row()).orElseThrow().role() == Role.OWN) {
+            return Optional.of(NLS.bind(Messages.GridEdits_own_0, label));
+        }
         List<String> rules = content.why(place.column(), place.row()).map(Why::basis).orElse(List.of()).stream()
-                .map(key -> Catalogue.parameter(key).label()).toList();
+                .map(content::label).toList();
         return Optional.of(rules.isEmpty() ? NLS.bind(Messages.GridEdits_result_0, label)
                 : NLS.bind(Messages.GridEdits_result_0_1, label, String.join(", ", rules))); //$NON-NLS-1$
     }

@@ -47,6 +47,7 @@ final class KindStyles implements IThemeExtension {
         foreground(CellKind.PREDICTED.configLabel(), quiet);
         foreground(CellKind.RESULT.configLabel(), quiet);
         style(CellKind.RESULT.configLabel()).setAttributeValue(CellStyleAttributes.BACKGROUND_COLOR, shaded);
+        style(CellKind.OWN.configLabel()).setAttributeValue(CellStyleAttributes.BACKGROUND_COLOR, shaded);
 
         foreground(UNIT, quiet);
         style(HEADING).setAttributeValue(CellStyleAttributes.FONT, bold);

@@ -17,6 +17,8 @@ final class Messages extends NLS {
     public static String GridEdits_drop_0_1;
     /** {0} how many. */
     public static String GridEdits_dropMany_0;
+    /** {0} label. */
+    public static String GridEdits_own_0;
     /** {0} label, {1} size, {2} the reason as a sentence. */
     public static String GridEdits_refused_0_1_2;
     /** {0} label. */
@@ -35,6 +37,7 @@ final class Messages extends NLS {
     public static String PartWords_gauge;
     public static String PartWords_heel;
     public static String PartWords_leg;
+    public static String PartWords_own;
     public static String PartWords_toe;
     public static String PartWords_yarn;
 

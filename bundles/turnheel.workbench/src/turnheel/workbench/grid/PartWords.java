@@ -19,6 +19,7 @@ final class PartWords {
             case LEG -> Messages.PartWords_leg;
             case CUFF -> Messages.PartWords_cuff;
             case YARN -> Messages.PartWords_yarn;
+            case OWN -> Messages.PartWords_own;
         };
     }
 }

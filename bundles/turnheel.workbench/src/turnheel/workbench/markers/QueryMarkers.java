@@ -16,7 +16,6 @@ import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.osgi.util.NLS;
 
-import turnheel.engine.design.Catalogue;
 import turnheel.engine.query.Query;
 import turnheel.engine.query.Sentences;
 import turnheel.engine.term.Key;
@@ -47,7 +46,7 @@ public final class QueryMarkers {
 
     /** Replaces the markers of the file by those of this snapshot, in the background. */
     public static void update(IFile file, Snapshot snapshot) {
-        replace(file, snapshot.queries().stream().map(QueryMarkers::mark).toList());
+        replace(file, snapshot.queries().stream().map(query -> mark(query, snapshot)).toList());
     }
 
     /** Replaces the markers of the file by these places at which it cannot be read, in the background. */
@@ -62,9 +61,9 @@ public final class QueryMarkers {
                 : Optional.of(new Place(new Key(key), marker.getAttribute(SIZE, ""))); //$NON-NLS-1$
     }
 
-    private static Mark mark(Query query) {
+    private static Mark mark(Query query, Snapshot snapshot) {
         String sizes = String.join(", ", query.sizes()); //$NON-NLS-1$
-        String label = Catalogue.parameter(query.key()).label();
+        String label = snapshot.graded().parameter(query.key()).label();
         Map<String, Object> attributes = new HashMap<>();
         attributes.put(IMarker.MESSAGE, sizes.isEmpty() ? Sentences.of(query)
                 : NLS.bind(Messages.QueryMarkers_message_0_1, sizes, Sentences.of(query)));

@@ -42,7 +42,7 @@ class AnyArgumentTest {
         Arbitrary<String> pieces = Arbitraries.of("foot.stitches", "cuff.height", "body.footLength", "fit.easeAround",
                 "gauge.stitches", "foot.sole", "toe", "title", "cuff", "foot-length", "foot-circumference", "[", "]", "M",
                 "L", "=", "=", ":", " ", "64", "-", "9 1/2", "/", "10", "mm", "cm", "in", "%", "wedge", "rib-2x2", "--",
-                "\n", "{0}", "%n", "'");
+                "own.a", "own.b", "\n", "{0}", "%n", "'");
         return Arbitraries.oneOf(pieces, pieces, pieces, Arbitraries.strings().ofMaxLength(3)).list().ofMinSize(1)
                 .ofMaxSize(9).map(several -> String.join("", several));
     }
@@ -61,6 +61,14 @@ class AnyArgumentTest {
     void newTakesASizeOrRefusesIt(@ForAll("arguments") String argument) throws IOException {
         Path made = folder.resolve("made.turnheel");
         Run run = Run.of("new", made, "--size=" + argument);
+        assertEquals(run.exitCode() != 2, Files.deleteIfExists(made));
+        takenOrRefused(run);
+    }
+
+    @Property(tries = 50)
+    void newTakesAnOwnRowOrRefusesIt(@ForAll("arguments") String argument) throws IOException {
+        Path made = folder.resolve("made.turnheel");
+        Run run = Run.of("new", made, "--size", Patterns.M, "--own-row=" + argument);
         assertEquals(run.exitCode() != 2, Files.deleteIfExists(made));
         takenOrRefused(run);
     }

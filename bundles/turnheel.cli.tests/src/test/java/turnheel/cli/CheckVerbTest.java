@@ -21,7 +21,7 @@ class CheckVerbTest {
     void saysThatAPatternIsClean() {
         Path file = Patterns.toeUp(folder);
         assertEquals("no queries\n", Run.of("check", file).clean().out());
-        assertEquals("{\"schema\":\"turnheel-queries/1\",\"queries\":[]}",
+        assertEquals("{\"schema\":\"turnheel-queries/1\",\"queries\":[],\"relaxations\":[]}",
                 Run.of("check", file, "--json").clean().json().toString());
     }
 

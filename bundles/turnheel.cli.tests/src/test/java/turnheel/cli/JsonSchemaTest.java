@@ -56,11 +56,19 @@ class JsonSchemaTest {
                 "1–2: foot-length=240mm foot-circumference=225mm", "--json");
         holds("turnheel-set-1", "set", file, "title=", "foot.stitches[M]=66", "body.legHeight[M]=", "--json");
         holds("turnheel-grade-1", "grade", file, "--json");
+        holds("turnheel-set-1", "set", file, "own.half: Half = foot.stitches/2", "own.bad=(", "--json");
+        holds("turnheel-grade-1", "grade", file, "--json");
+        holds("turnheel-why-1", "grade", file, "--json", "--why", "own.half[M]");
+        holds("turnheel-options-1", "grade", file, "--json", "--options", "M");
         holds("turnheel-why-1", "grade", file, "--json", "--why", "foot.stitches[M]");
         holds("turnheel-why-1", "grade", file, "--json", "--why", "body.footLength[M]");
         holds("turnheel-rounds-1", "rounds", file, "--json", "--size", "M");
         holds("turnheel-rounds-1", "rounds", file, "--json", "--size", "1–2");
         holds("turnheel-queries-1", "check", file, "--json");
+        Path fight = folder.resolve("fight.turnheel");
+        Run.of("new", fight, "--size", Patterns.M, "--cuff", "rib-3x3", "--stitch-pattern", "instep: 6+3");
+        holds("turnheel-queries-1", "check", fight, "--json");
+        holds("turnheel-grade-1", "grade", fight, "--json");
         holds("turnheel-export-1", "export", file, "--to", folder.resolve("gull.csv"), "--json");
         holds("turnheel-sizes-1", "sizes", "--json");
         holds("turnheel-sizes-1", "sizes", "men", "--json");
@@ -71,7 +79,7 @@ class JsonSchemaTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {"new", "set", "sizes", "shoe", "grade", "why", "rounds", "queries", "export"})
+    @ValueSource(strings = {"new", "set", "sizes", "shoe", "grade", "why", "options", "rounds", "queries", "export"})
     void theSchemaRefusesWhatIsNoSuchDocument(String name) throws IOException {
         Schema schema = schema("turnheel-" + name + "-1");
         assertFalse(schema.validate("{\"schema\":\"turnheel-%s/2\"}".formatted(name), InputFormat.JSON).isEmpty());

@@ -17,19 +17,25 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+import turnheel.engine.design.AfterthoughtHeel;
 import turnheel.engine.design.CalfLeg;
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.FlapEdge;
+import turnheel.engine.design.FlapFabric;
 import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.FlapLength;
 import turnheel.engine.design.Gauge;
 import turnheel.engine.design.HeelTurn;
 import turnheel.engine.design.HemCuff;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.Lean;
 import turnheel.engine.design.LegCount;
 import turnheel.engine.design.Length;
 import turnheel.engine.design.LengthUnit;
 import turnheel.engine.design.Materials;
+import turnheel.engine.design.PickUp;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RoundToe;
@@ -37,9 +43,9 @@ import turnheel.engine.design.ShortRowHeel;
 import turnheel.engine.design.Size;
 import turnheel.engine.design.SockLength;
 import turnheel.engine.design.StarToe;
+import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.StitchPattern.Fit;
 import turnheel.engine.design.StitchPattern.Zone;
-import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.StraightLeg;
 import turnheel.engine.design.Swatch;
 import turnheel.engine.design.TurnMethod;
@@ -97,6 +103,20 @@ class NewVerbTest {
         assertEquals(new StraightLeg(SockLength.MID_CALF), design.leg());
         assertEquals(new RibCuff(3, 1), design.cuff());
         assertEquals(Quantity.parse("1.75 in"), design.size("M").overrides().get(new Key("cuff.height")));
+    }
+
+    @Test
+    void takesTheChoicesOfFlapAndSpiral() throws DocumentException {
+        Path file = folder.resolve("choices.turnheel");
+        Run.of("new", file, "--cast-on", "half-worked", "--lean", "left", "--heel", "flap-gusset", "--flap-fabric",
+                "slipped-in-turn", "--flap-edge", "garter", "--pick-up", "0.75 stitches/row", "--size", Patterns.M)
+                .clean();
+        assertEquals(new RoundToe(4, Increase.YARN_OVER, CastOn.HALF_WORKED, Lean.LEFT), design(file).toe());
+        assertEquals(new FlapHeel(HeelTurn.ROUND, new FlapLength.FromBody(), FlapFabric.SLIPPED_IN_TURN,
+                FlapEdge.GARTER, new PickUp.StitchesPerRow(0.75)), design(file).heel());
+        Run.of("set", file, "heel=afterthought", "cap=round", "lean=right").clean();
+        assertEquals(new AfterthoughtHeel(AfterthoughtHeel.Cap.ROUND), design(file).heel());
+        assertEquals(new RoundToe(4, Increase.YARN_OVER, CastOn.HALF_WORKED, Lean.RIGHT), design(file).toe());
     }
 
     @Test
@@ -178,6 +198,9 @@ class NewVerbTest {
             --turn        | none        | wrapped twin german yarn-over
             --leg         | bootcut     | straight calf
             --heel-turn   | square      | no part of this pattern has that choice
+            --cast-on     | halfworked  | Did you mean half-worked?
+            --lean        | up          | right left
+            --flap-fabric | slipped     | no part of this pattern has that choice
             --stitch-pattern | 6+1      | instep: 6+1
             --stitch-pattern | sole: 6+1 | instep
             --yarn        | 200m        | Tidal Four: 200m/50g

@@ -12,9 +12,9 @@ tokens {
     NUMBER, DASH, COMMA, SEMICOLON, COLON, SLASH, EQUALS, OPEN, CLOSE, STAR, AND, OR,
     KNIT, PURL, SLIP, WORK, STITCH, THROUGH_BACK, MANNER, CLOSED, STRETCHY, PROVISIONAL, WITH, EVEN, PATTERN,
     TWIN_STITCH, DOUBLE_STITCH, WRAPPED, WITH_WRAPS, WITH_TWIN, WITH_EDGE, CLOSING, WITH_WASTE, AGAIN, FREED, TURN,
-    TO, FROM, FOR, ON, END, AROUND, ALL, EACH, LAST, NEXT, OTHER, BEFORE, MARKER, GAP, STITCHES, HELD, UNTIL, REMAIN,
-    REPEAT, TIMES, MORE, ONCE, TWICE, IN_ALL, EVERY, ENDING, ROUND, ROW, RIGHT_SIDE, WRONG_SIDE, NAME,
-    CAST_ON, BIND_OFF, GRAFT, DRAW, SEW_DOWN, PICK_UP, WHERE, CORNER, OPENING, PLACE_MARKER, SLIP_MARKER, REMOVE_MARKER, AFTER,
+    TO, FROM, FOR, ON, END, AROUND, ALL, EACH, LAST, THESE, NEXT, OTHER, AS, OVER, BEFORE, MARKER, GAP, STITCHES, HELD, UNTIL, REMAIN,
+    REPEAT, TIMES, MORE, ONCE, TWICE, IN_ALL, EVERY, ENDING, ROUND, ROW, RIGHT_SIDE, WRONG_SIDE, NAME, STITCH_PATTERN,
+    CAST_ON, BIND_OFF, GRAFT, DRAW, SEW, DOWN, PICK_UP, WHERE, CORNER, OPENING, PLACE_MARKER, SLIP_MARKER, REMOVE_MARKER, AFTER,
     HOLD, ON_HOLD, FLAT_ON, START_HERE, JOIN, TAKE_OUT_WASTE, TAKE_OUT_CAST_ON, NOTHING, HALF, NEEDLE, HAVE, CHANGED, MEASURES, UNIT, LESS,
     ALL_WORKED, WORD
 }
@@ -39,6 +39,8 @@ piece
     | plain
     | stitch
     | repeatRounds
+    | asRound
+    | patternRound
     | castOn
     | share
     | bindOff
@@ -52,7 +54,7 @@ piece
     | join
     | takeOut
     | again
-    | measure
+    | OR? measure
     | nothing
     ;
 
@@ -83,12 +85,13 @@ amount
     : to (THROUGH_BACK | manner)*
     | AROUND
     | OR? measure
-    | FOR? (NEXT | ALL | EACH | LAST | OTHER | EVERY | REMAIN)* (sized MORE?)? noun
+    | OPEN OR? length WHERE? CLOSE
+    | FOR? (NEXT | ALL | EACH | LAST | THESE | OTHER | EVERY | REMAIN)* (sized MORE?)? noun
     | (NEXT | ALL | LAST)* sized
     | (NEXT | ALL | EACH | EVERY)+
     | THROUGH_BACK
     | manner
-    | WITH_WRAPS | WITH_TWIN | WITH_EDGE | CLOSING | WITH_WASTE | EVEN
+    | WITH_WRAPS | WITH_TWIN | WITH_EDGE | CLOSING | WITH_WASTE | EVEN | WHERE
     ;
 noun : STITCHES HELD? | HELD STITCHES? | FREED | DOUBLE_STITCH | WRAPPED | TWIN_STITCH | ROUND | ROW | length ;
 manner : MANNER | CLOSED | STRETCHY | PROVISIONAL | PATTERN | WITH CAST_ON | WITH BIND_OFF ;
@@ -103,19 +106,20 @@ stitch
 castOn : CAST_ON (sized STITCHES? manner* | manner+ sized? STITCHES? | sized manner+ STITCHES) ;
 share : sized STITCHES? ON (EACH (HALF | NEEDLE) | EACH? sized NEEDLE | HALF) ;
 bindOff : BIND_OFF (ALL | REMAIN | LAST | NEXT)* sized? (REMAIN? STITCHES)? manner* ;
-graft : GRAFT (ALL | REMAIN | LAST)* sized? (REMAIN? STITCHES)? (TO sized STITCHES? | WHERE | manner)* ;
+graft : GRAFT (ALL | REMAIN | LAST)* sized? (REMAIN? STITCHES)? (TO (OTHER | REMAIN)* sized HELD? STITCHES? | WHERE | manner)* ;
 draw : DRAW (ALL | REMAIN | LAST)* sized? (REMAIN? STITCHES)? ;
-sewDown : SEW_DOWN sized? STITCHES? ;
+sewDown : SEW (ALL | REMAIN | LAST)* sized? STITCHES? DOWN ;
 pickUp : PICK_UP sized STITCHES? (WHERE | CORNER | OPENING)* ;
 marker
-    : PLACE_MARKER (AFTER EACH sized STITCHES? | AFTER EVERY sized STITCHES? | EVERY sized STITCHES)? (WHERE | manner)*
+    : PLACE_MARKER (AFTER (EACH | EVERY) sized? STITCHES? | EVERY sized? STITCHES)? (WHERE | manner)*
     | SLIP_MARKER
     | REMOVE_MARKER ALL?
     ;
 hold
-    : HOLD (NEXT | OTHER | REMAIN | LAST | ALL)* sized? STITCHES? (ON_HOLD | WHERE)*
-    | SLIP (NEXT | OTHER | REMAIN | LAST | ALL)* sized STITCHES? ON_HOLD WHERE*
-    | FLAT_ON (NEXT | ALL | LAST)* sized STITCHES?
+    : HOLD (NEXT | OTHER | REMAIN | LAST | THESE | ALL)* sized? STITCHES? (ON_HOLD | HELD | WHERE)*
+    | SLIP (NEXT | OTHER | REMAIN | LAST | THESE | ALL)* sized STITCHES? ON_HOLD WHERE*
+    | (OTHER | REMAIN)+ sized STITCHES (ON_HOLD | HELD)
+    | FLAT_ON (NEXT | ALL | LAST | THESE | OTHER | REMAIN)* sized STITCHES?
     ;
 startHere : START_HERE WHERE* ;
 join : JOIN (ON? ALL? sized? STITCHES)? WHERE* ;
@@ -123,10 +127,19 @@ takeOut : TAKE_OUT_WASTE | TAKE_OUT_CAST_ON ;
 again : AGAIN ;
 nothing : NOTHING | WHERE | CORNER | manner ;
 
+/* Like another round of the section. */
+asRound : (WORK | KNIT)? AS which ;
+
+/* A round of a stitch pattern that the text gives elsewhere, or goes on with. */
+patternRound
+    : WORK (((ROUND | ROW | NEXT)+ range?)? STITCH_PATTERN | (ROUND | ROW) range WORD+)
+      (OVER? to | (OVER | AROUND | ON | FOR)? (NEXT | ALL | LAST | OTHER | REMAIN)* sized? STITCHES | AROUND)?
+    ;
+
 repeatRounds : (REPEAT | WORK) which gap* howOften? (gap* ending)? ;
 which
     : NAME (gap+ NAME)*
-    | LAST sized? (ROUND | ROW)
+    | (LAST | THESE) sized? (ROUND | ROW)
     | (ROUND | ROW) ranges
     ;
 howOften
@@ -134,8 +147,8 @@ howOften
     | times
     | UNTIL HAVE? sized STITCHES (REMAIN | ON | NEEDLE)*
     | ALL_WORKED
-    | FOR sized MORE? (ROUND | ROW)
-    | measure
+    | FOR sized MORE? (ROUND | ROW) MORE?
+    | OR? measure
     ;
 ending : ENDING (NAME | (ROUND | ROW) range | (RIGHT_SIDE | WRONG_SIDE) ROW) ;
 
@@ -149,5 +162,5 @@ value : NUMBER | DASH ;
 list : (OPEN value (listGap value)* CLOSE value?)+ ;
 listGap : COMMA | SEMICOLON | COLON | SLASH ;
 
-ranges : range (OPEN range (listGap range)* CLOSE)* ;
-range : value ((DASH | TO | AND | COMMA) value)? ;
+ranges : range (OPEN range (listGap range)* CLOSE)* | range (SLASH range)+ | value COMMA value ;
+range : value ((DASH | TO | AND) value)? ;

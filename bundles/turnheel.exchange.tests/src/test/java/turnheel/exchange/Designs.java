@@ -8,9 +8,12 @@ import java.util.Map;
 import turnheel.engine.design.AfterthoughtHeel;
 import turnheel.engine.design.AsymmetricToe;
 import turnheel.engine.design.CalfLeg;
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Cuff;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.FlapEdge;
+import turnheel.engine.design.FlapFabric;
 import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.FlapLength;
 import turnheel.engine.design.Gauge;
@@ -18,10 +21,12 @@ import turnheel.engine.design.Heel;
 import turnheel.engine.design.HeelTurn;
 import turnheel.engine.design.HemCuff;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.Lean;
 import turnheel.engine.design.Leg;
 import turnheel.engine.design.LegCount;
 import turnheel.engine.design.Length;
 import turnheel.engine.design.Materials;
+import turnheel.engine.design.PickUp;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RolledCuff;
@@ -161,7 +166,7 @@ public final class Designs {
     public static List<Toe> toes() {
         return List.of(new RoundToe(4, Increase.YARN_OVER), new WedgeToe(Increase.MAKE_ONE),
                 new StarToe(Increase.FRONT_AND_BACK), new ShortRowToe(TurnMethod.TWIN),
-                new AsymmetricToe(Increase.LIFTED));
+                new AsymmetricToe(Increase.LIFTED), new RoundToe(4, Increase.YARN_OVER, CastOn.UNWORKED, Lean.LEFT));
     }
 
     /** A heel of every kind and make. */
@@ -169,7 +174,12 @@ public final class Designs {
         return List.of(heel(), new FlapHeel(HeelTurn.ROUND, new FlapLength.FromBody()),
                 new FlapHeel(HeelTurn.SQUARE, new FlapLength.RowsPerStitch(0.9)),
                 new FlapHeel(HeelTurn.ROUND, new FlapLength.Height(Length.ofMm(60))),
-                new AfterthoughtHeel(AfterthoughtHeel.Cap.WEDGE), new AfterthoughtHeel(AfterthoughtHeel.Cap.ROUND));
+                new FlapHeel(HeelTurn.ROUND, new FlapLength.RowsPerStitch(1), FlapFabric.SLIPPED_IN_TURN,
+                        FlapEdge.GARTER, new PickUp.StitchesPerRow(0.75)),
+                new FlapHeel(HeelTurn.ROUND, new FlapLength.RowsPerStitch(1.1), FlapFabric.SLIPPED, FlapEdge.SLIPPED,
+                        new PickUp.HalfTheRows()),
+                new AfterthoughtHeel(AfterthoughtHeel.Cap.WEDGE), new AfterthoughtHeel(AfterthoughtHeel.Cap.ROUND),
+                new AfterthoughtHeel(AfterthoughtHeel.Cap.ROUND, Lean.LEFT));
     }
 
     /** A leg of every kind and make. */
@@ -191,13 +201,15 @@ public final class Designs {
     /** The same design with other sizes. */
     public static Design with(Design design, String title, List<Size> sizes) {
         return new Design(title, design.direction(), design.stitchGauge(), design.roundGauge(), design.toe(),
-                design.heel(), design.leg(), design.cuff(), design.stitchPatterns(), design.materials(), sizes);
+                design.heel(), design.leg(), design.cuff(), design.stitchPatterns(), design.materials(), sizes,
+                design.ownRows());
     }
 
     /** The same design with another toe and cuff. */
     public static Design with(Design design, Toe toe, Leg leg, Cuff cuff) {
         return new Design(design.title(), design.direction(), design.stitchGauge(), design.roundGauge(), toe,
-                design.heel(), leg, cuff, design.stitchPatterns(), design.materials(), design.sizes());
+                design.heel(), leg, cuff, design.stitchPatterns(), design.materials(), design.sizes(),
+                design.ownRows());
     }
 
     /** The same size with more inputs and overrides. */

@@ -27,11 +27,11 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 import turnheel.engine.grading.Graded;
-import turnheel.engine.grading.Grader;
+import turnheel.engine.yarn.Patterns;
 
 class ExportsTest {
 
-    private static final Graded GRADED = Grader.grade(Designs.cuffDown());
+    private static final Graded GRADED = Patterns.grade(Designs.cuffDown());
     private static final byte[] PRECIOUS = {1, 2, 3};
 
     @TempDir

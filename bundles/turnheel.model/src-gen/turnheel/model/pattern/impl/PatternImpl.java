@@ -26,6 +26,7 @@ import turnheel.model.pattern.CuffElement;
 import turnheel.model.pattern.HeelElement;
 import turnheel.model.pattern.LegElement;
 import turnheel.model.pattern.MaterialsElement;
+import turnheel.model.pattern.OwnRowElement;
 import turnheel.model.pattern.Pattern;
 import turnheel.model.pattern.PatternPackage;
 import turnheel.model.pattern.SizeElement;
@@ -54,6 +55,7 @@ import turnheel.model.pattern.ToeElement;
  *   <li>{@link turnheel.model.pattern.impl.PatternImpl#getStitchPatterns <em>Stitch Patterns</em>}</li>
  *   <li>{@link turnheel.model.pattern.impl.PatternImpl#getMaterials <em>Materials</em>}</li>
  *   <li>{@link turnheel.model.pattern.impl.PatternImpl#getSizes <em>Sizes</em>}</li>
+ *   <li>{@link turnheel.model.pattern.impl.PatternImpl#getOwnRows <em>Own Rows</em>}</li>
  * </ul>
  *
  * @generated
@@ -268,6 +270,16 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 	 * @ordered
 	 */
 	protected EList<SizeElement> sizes;
+
+	/**
+	 * The cached value of the '{@link #getOwnRows() <em>Own Rows</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getOwnRows()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<OwnRowElement> ownRows;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -706,6 +718,19 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 	 * @generated
 	 */
 	@Override
+	public EList<OwnRowElement> getOwnRows() {
+		if (ownRows == null) {
+			ownRows = new EObjectContainmentEList<OwnRowElement>(OwnRowElement.class, this, PatternPackage.PATTERN__OWN_ROWS);
+		}
+		return ownRows;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case PatternPackage.PATTERN__TOE:
@@ -722,6 +747,8 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 				return basicSetMaterials(null, msgs);
 			case PatternPackage.PATTERN__SIZES:
 				return ((InternalEList<?>)getSizes()).basicRemove(otherEnd, msgs);
+			case PatternPackage.PATTERN__OWN_ROWS:
+				return ((InternalEList<?>)getOwnRows()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -762,6 +789,8 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 				return getMaterials();
 			case PatternPackage.PATTERN__SIZES:
 				return getSizes();
+			case PatternPackage.PATTERN__OWN_ROWS:
+				return getOwnRows();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -819,6 +848,10 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 				getSizes().clear();
 				getSizes().addAll((Collection<? extends SizeElement>)newValue);
 				return;
+			case PatternPackage.PATTERN__OWN_ROWS:
+				getOwnRows().clear();
+				getOwnRows().addAll((Collection<? extends OwnRowElement>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -873,6 +906,9 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 			case PatternPackage.PATTERN__SIZES:
 				getSizes().clear();
 				return;
+			case PatternPackage.PATTERN__OWN_ROWS:
+				getOwnRows().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -913,6 +949,8 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 				return materials != null;
 			case PatternPackage.PATTERN__SIZES:
 				return sizes != null && !sizes.isEmpty();
+			case PatternPackage.PATTERN__OWN_ROWS:
+				return ownRows != null && !ownRows.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}

@@ -12,12 +12,17 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.impl.EPackageImpl;
 
 import turnheel.engine.design.AfterthoughtHeel;
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.FlapEdge;
+import turnheel.engine.design.FlapFabric;
 import turnheel.engine.design.FlapLength;
 import turnheel.engine.design.Gauge;
 import turnheel.engine.design.HeelTurn;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.Lean;
 import turnheel.engine.design.LegCount;
+import turnheel.engine.design.PickUp;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.SockLength;
 import turnheel.engine.design.StitchPattern;
@@ -37,6 +42,7 @@ import turnheel.model.pattern.InputElement;
 import turnheel.model.pattern.LegElement;
 import turnheel.model.pattern.MaterialsElement;
 import turnheel.model.pattern.OverrideElement;
+import turnheel.model.pattern.OwnRowElement;
 import turnheel.model.pattern.Pattern;
 import turnheel.model.pattern.PatternFactory;
 import turnheel.model.pattern.PatternPackage;
@@ -227,6 +233,13 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	private EClass ownRowElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	private EClass entryElementEClass = null;
 
 	/**
@@ -256,6 +269,20 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	private EDataType increaseEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType castOnEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType leanEDataType = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -312,6 +339,27 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	private EDataType flapLengthEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType flapFabricEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType flapEdgeEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType pickUpEDataType = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -550,6 +598,16 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
+	public EReference getPattern_OwnRows() {
+		return (EReference)patternEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getToeElement() {
 		return toeElementEClass;
 	}
@@ -590,6 +648,26 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getRoundToeElement_CastOn() {
+		return (EAttribute)roundToeElementEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRoundToeElement_Lean() {
+		return (EAttribute)roundToeElementEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getWedgeToeElement() {
 		return wedgeToeElementEClass;
 	}
@@ -610,6 +688,16 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getWedgeToeElement_CastOn() {
+		return (EAttribute)wedgeToeElementEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getStarToeElement() {
 		return starToeElementEClass;
 	}
@@ -622,6 +710,26 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	@Override
 	public EAttribute getStarToeElement_Increase() {
 		return (EAttribute)starToeElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStarToeElement_CastOn() {
+		return (EAttribute)starToeElementEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStarToeElement_Lean() {
+		return (EAttribute)starToeElementEClass.getEStructuralFeatures().get(2);
 	}
 
 	/**
@@ -662,6 +770,16 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	@Override
 	public EAttribute getAsymmetricToeElement_Increase() {
 		return (EAttribute)asymmetricToeElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAsymmetricToeElement_CastOn() {
+		return (EAttribute)asymmetricToeElementEClass.getEStructuralFeatures().get(1);
 	}
 
 	/**
@@ -730,6 +848,36 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getFlapHeelElement_Fabric() {
+		return (EAttribute)flapHeelElementEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFlapHeelElement_Edge() {
+		return (EAttribute)flapHeelElementEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFlapHeelElement_PickUp() {
+		return (EAttribute)flapHeelElementEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getAfterthoughtHeelElement() {
 		return afterthoughtHeelElementEClass;
 	}
@@ -742,6 +890,16 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	@Override
 	public EAttribute getAfterthoughtHeelElement_Cap() {
 		return (EAttribute)afterthoughtHeelElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAfterthoughtHeelElement_Lean() {
+		return (EAttribute)afterthoughtHeelElementEClass.getEStructuralFeatures().get(1);
 	}
 
 	/**
@@ -1150,6 +1308,46 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
+	public EClass getOwnRowElement() {
+		return ownRowElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOwnRowElement_Key() {
+		return (EAttribute)ownRowElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOwnRowElement_Label() {
+		return (EAttribute)ownRowElementEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOwnRowElement_Formula() {
+		return (EAttribute)ownRowElementEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getEntryElement() {
 		return entryElementEClass;
 	}
@@ -1212,6 +1410,26 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	@Override
 	public EDataType getIncrease() {
 		return increaseEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getCastOn() {
+		return castOnEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getLean() {
+		return leanEDataType;
 	}
 
 	/**
@@ -1300,6 +1518,36 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
+	public EDataType getFlapFabric() {
+		return flapFabricEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getFlapEdge() {
+		return flapEdgeEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getPickUp() {
+		return pickUpEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EDataType getGauge() {
 		return gaugeEDataType;
 	}
@@ -1368,24 +1616,31 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		createEReference(patternEClass, PATTERN__STITCH_PATTERNS);
 		createEReference(patternEClass, PATTERN__MATERIALS);
 		createEReference(patternEClass, PATTERN__SIZES);
+		createEReference(patternEClass, PATTERN__OWN_ROWS);
 
 		toeElementEClass = createEClass(TOE_ELEMENT);
 
 		roundToeElementEClass = createEClass(ROUND_TOE_ELEMENT);
 		createEAttribute(roundToeElementEClass, ROUND_TOE_ELEMENT__LINES);
 		createEAttribute(roundToeElementEClass, ROUND_TOE_ELEMENT__INCREASE);
+		createEAttribute(roundToeElementEClass, ROUND_TOE_ELEMENT__CAST_ON);
+		createEAttribute(roundToeElementEClass, ROUND_TOE_ELEMENT__LEAN);
 
 		wedgeToeElementEClass = createEClass(WEDGE_TOE_ELEMENT);
 		createEAttribute(wedgeToeElementEClass, WEDGE_TOE_ELEMENT__INCREASE);
+		createEAttribute(wedgeToeElementEClass, WEDGE_TOE_ELEMENT__CAST_ON);
 
 		starToeElementEClass = createEClass(STAR_TOE_ELEMENT);
 		createEAttribute(starToeElementEClass, STAR_TOE_ELEMENT__INCREASE);
+		createEAttribute(starToeElementEClass, STAR_TOE_ELEMENT__CAST_ON);
+		createEAttribute(starToeElementEClass, STAR_TOE_ELEMENT__LEAN);
 
 		shortRowToeElementEClass = createEClass(SHORT_ROW_TOE_ELEMENT);
 		createEAttribute(shortRowToeElementEClass, SHORT_ROW_TOE_ELEMENT__TURN);
 
 		asymmetricToeElementEClass = createEClass(ASYMMETRIC_TOE_ELEMENT);
 		createEAttribute(asymmetricToeElementEClass, ASYMMETRIC_TOE_ELEMENT__INCREASE);
+		createEAttribute(asymmetricToeElementEClass, ASYMMETRIC_TOE_ELEMENT__CAST_ON);
 
 		heelElementEClass = createEClass(HEEL_ELEMENT);
 
@@ -1395,9 +1650,13 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		flapHeelElementEClass = createEClass(FLAP_HEEL_ELEMENT);
 		createEAttribute(flapHeelElementEClass, FLAP_HEEL_ELEMENT__TURN);
 		createEAttribute(flapHeelElementEClass, FLAP_HEEL_ELEMENT__FLAP_LENGTH);
+		createEAttribute(flapHeelElementEClass, FLAP_HEEL_ELEMENT__FABRIC);
+		createEAttribute(flapHeelElementEClass, FLAP_HEEL_ELEMENT__EDGE);
+		createEAttribute(flapHeelElementEClass, FLAP_HEEL_ELEMENT__PICK_UP);
 
 		afterthoughtHeelElementEClass = createEClass(AFTERTHOUGHT_HEEL_ELEMENT);
 		createEAttribute(afterthoughtHeelElementEClass, AFTERTHOUGHT_HEEL_ELEMENT__CAP);
+		createEAttribute(afterthoughtHeelElementEClass, AFTERTHOUGHT_HEEL_ELEMENT__LEAN);
 
 		legElementEClass = createEClass(LEG_ELEMENT);
 
@@ -1451,6 +1710,11 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		createEReference(sizeElementEClass, SIZE_ELEMENT__INPUTS);
 		createEReference(sizeElementEClass, SIZE_ELEMENT__OVERRIDES);
 
+		ownRowElementEClass = createEClass(OWN_ROW_ELEMENT);
+		createEAttribute(ownRowElementEClass, OWN_ROW_ELEMENT__KEY);
+		createEAttribute(ownRowElementEClass, OWN_ROW_ELEMENT__LABEL);
+		createEAttribute(ownRowElementEClass, OWN_ROW_ELEMENT__FORMULA);
+
 		entryElementEClass = createEClass(ENTRY_ELEMENT);
 		createEAttribute(entryElementEClass, ENTRY_ELEMENT__KEY);
 		createEAttribute(entryElementEClass, ENTRY_ELEMENT__VALUE);
@@ -1462,6 +1726,8 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		// Create data types
 		directionEDataType = createEDataType(DIRECTION);
 		increaseEDataType = createEDataType(INCREASE);
+		castOnEDataType = createEDataType(CAST_ON);
+		leanEDataType = createEDataType(LEAN);
 		turnMethodEDataType = createEDataType(TURN_METHOD);
 		sockLengthEDataType = createEDataType(SOCK_LENGTH);
 		heelTurnEDataType = createEDataType(HEEL_TURN);
@@ -1470,6 +1736,9 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		zoneEDataType = createEDataType(ZONE);
 		fitEDataType = createEDataType(FIT);
 		flapLengthEDataType = createEDataType(FLAP_LENGTH);
+		flapFabricEDataType = createEDataType(FLAP_FABRIC);
+		flapEdgeEDataType = createEDataType(FLAP_EDGE);
+		pickUpEDataType = createEDataType(PICK_UP);
 		gaugeEDataType = createEDataType(GAUGE);
 		quantityEDataType = createEDataType(QUANTITY);
 		keyEDataType = createEDataType(KEY);
@@ -1535,24 +1804,31 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		initEReference(getPattern_StitchPatterns(), this.getStitchPatternElement(), null, "stitchPatterns", null, 0, -1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPattern_Materials(), this.getMaterialsElement(), null, "materials", null, 0, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPattern_Sizes(), this.getSizeElement(), null, "sizes", null, 1, -1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPattern_OwnRows(), this.getOwnRowElement(), null, "ownRows", null, 0, -1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(toeElementEClass, ToeElement.class, "ToeElement", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 
 		initEClass(roundToeElementEClass, RoundToeElement.class, "RoundToeElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getRoundToeElement_Lines(), ecorePackage.getEInt(), "lines", "4", 1, 1, RoundToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getRoundToeElement_Increase(), this.getIncrease(), "increase", "yarn-over", 1, 1, RoundToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRoundToeElement_CastOn(), this.getCastOn(), "castOn", "unworked", 1, 1, RoundToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRoundToeElement_Lean(), this.getLean(), "lean", "right", 1, 1, RoundToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(wedgeToeElementEClass, WedgeToeElement.class, "WedgeToeElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getWedgeToeElement_Increase(), this.getIncrease(), "increase", "yarn-over", 1, 1, WedgeToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWedgeToeElement_CastOn(), this.getCastOn(), "castOn", "unworked", 1, 1, WedgeToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(starToeElementEClass, StarToeElement.class, "StarToeElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getStarToeElement_Increase(), this.getIncrease(), "increase", "make-one", 1, 1, StarToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStarToeElement_CastOn(), this.getCastOn(), "castOn", "unworked", 1, 1, StarToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStarToeElement_Lean(), this.getLean(), "lean", "right", 1, 1, StarToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(shortRowToeElementEClass, ShortRowToeElement.class, "ShortRowToeElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getShortRowToeElement_Turn(), this.getTurnMethod(), "turn", "wrapped", 1, 1, ShortRowToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(asymmetricToeElementEClass, AsymmetricToeElement.class, "AsymmetricToeElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getAsymmetricToeElement_Increase(), this.getIncrease(), "increase", "make-one", 1, 1, AsymmetricToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAsymmetricToeElement_CastOn(), this.getCastOn(), "castOn", "unworked", 1, 1, AsymmetricToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(heelElementEClass, HeelElement.class, "HeelElement", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 
@@ -1562,9 +1838,13 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		initEClass(flapHeelElementEClass, FlapHeelElement.class, "FlapHeelElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getFlapHeelElement_Turn(), this.getHeelTurn(), "turn", "round", 1, 1, FlapHeelElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getFlapHeelElement_FlapLength(), this.getFlapLength(), "flapLength", "from-body", 1, 1, FlapHeelElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFlapHeelElement_Fabric(), this.getFlapFabric(), "fabric", "plain", 1, 1, FlapHeelElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFlapHeelElement_Edge(), this.getFlapEdge(), "edge", "slipped", 1, 1, FlapHeelElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFlapHeelElement_PickUp(), this.getPickUp(), "pickUp", "half-the-rows", 1, 1, FlapHeelElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(afterthoughtHeelElementEClass, AfterthoughtHeelElement.class, "AfterthoughtHeelElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getAfterthoughtHeelElement_Cap(), this.getCap(), "cap", "wedge", 1, 1, AfterthoughtHeelElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAfterthoughtHeelElement_Lean(), this.getLean(), "lean", "right", 1, 1, AfterthoughtHeelElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(legElementEClass, LegElement.class, "LegElement", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 
@@ -1618,6 +1898,11 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		initEReference(getSizeElement_Inputs(), this.getInputElement(), null, "inputs", null, 0, -1, SizeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getSizeElement_Overrides(), this.getOverrideElement(), null, "overrides", null, 0, -1, SizeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
+		initEClass(ownRowElementEClass, OwnRowElement.class, "OwnRowElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getOwnRowElement_Key(), this.getKey(), "key", null, 1, 1, OwnRowElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOwnRowElement_Label(), ecorePackage.getEString(), "label", null, 0, 1, OwnRowElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOwnRowElement_Formula(), ecorePackage.getEString(), "formula", null, 1, 1, OwnRowElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
 		initEClass(entryElementEClass, EntryElement.class, "EntryElement", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getEntryElement_Key(), this.getKey(), "key", null, 1, 1, EntryElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getEntryElement_Value(), this.getQuantity(), "value", null, 1, 1, EntryElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -1629,6 +1914,8 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		// Initialize data types
 		initEDataType(directionEDataType, Direction.class, "Direction", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(increaseEDataType, Increase.class, "Increase", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(castOnEDataType, CastOn.class, "CastOn", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(leanEDataType, Lean.class, "Lean", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(turnMethodEDataType, TurnMethod.class, "TurnMethod", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(sockLengthEDataType, SockLength.class, "SockLength", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(heelTurnEDataType, HeelTurn.class, "HeelTurn", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
@@ -1637,6 +1924,9 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		initEDataType(zoneEDataType, StitchPattern.Zone.class, "Zone", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(fitEDataType, StitchPattern.Fit.class, "Fit", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(flapLengthEDataType, FlapLength.class, "FlapLength", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(flapFabricEDataType, FlapFabric.class, "FlapFabric", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(flapEdgeEDataType, FlapEdge.class, "FlapEdge", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(pickUpEDataType, PickUp.class, "PickUp", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(gaugeEDataType, Gauge.class, "Gauge", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(quantityEDataType, Quantity.class, "Quantity", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(keyEDataType, Key.class, "Key", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
@@ -1675,6 +1965,13 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		   source,
 		   new String[] {
 			   "name", "size",
+			   "kind", "element"
+		   });
+		addAnnotation
+		  (getPattern_OwnRows(),
+		   source,
+		   new String[] {
+			   "name", "ownRow",
 			   "kind", "element"
 		   });
 		addAnnotation
@@ -1798,6 +2095,12 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		   new String[] {
 			   "name", "override",
 			   "kind", "element"
+		   });
+		addAnnotation
+		  (ownRowElementEClass,
+		   source,
+		   new String[] {
+			   "name", "OwnRow"
 		   });
 		addAnnotation
 		  (inputElementEClass,

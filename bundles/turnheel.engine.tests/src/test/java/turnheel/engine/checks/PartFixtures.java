@@ -8,11 +8,13 @@ import turnheel.engine.design.AfterthoughtHeel;
 import turnheel.engine.design.AfterthoughtHeel.Cap;
 import turnheel.engine.design.AsymmetricToe;
 import turnheel.engine.design.CalfLeg;
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.FlapLength;
 import turnheel.engine.design.HeelTurn;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.Lean;
 import turnheel.engine.design.LegCount;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.design.ShortRowToe;
@@ -84,6 +86,13 @@ final class PartFixtures {
                 // 20 stitches in sections of at least two
                 one(Check.TOE_ORDER, child().with(new StarToe(Increase.MAKE_ONE)), "toe.points = 12", "toe.points = 10",
                         Catalogue.TOE_POINTS, "2–10", "12", Check.TOE_DEPTH),
+                // the same toe-up: yarn-overs are closed in a plain round, which sections of two do not have
+                one(Check.TOE_ORDER, child().with(new StarToe(Increase.YARN_OVER)), "toe.points = 9", "toe.points = 6",
+                        Catalogue.TOE_POINTS, "2–6", "9", Check.TOE_DEPTH),
+                // a cast-on of which half is worked has halves
+                one(Check.OVERRIDE_BREAKS, Designs.toeUp64().with(
+                        new StarToe(Increase.MAKE_ONE, CastOn.HALF_WORKED, Lean.RIGHT)).with("foot.stitches = 64"),
+                        "toe.points = 7", "toe.points = 8", Catalogue.TOE_POINTS, "a multiple of 2", "7"),
                 // (64 − 16 + 2 × 40) / 4 shaping rounds
                 one(Check.TOE_ORDER, CUFF_DOWN.with(new AsymmetricToe(Increase.MAKE_ONE)), "toe.secondLineAfter = 40",
                         "toe.secondLineAfter = 4", Catalogue.TOE_SECOND_LINE_AFTER, "0–32", "40", Check.TOE_DEPTH),

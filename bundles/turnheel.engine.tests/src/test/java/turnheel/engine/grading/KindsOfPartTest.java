@@ -15,15 +15,20 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import turnheel.engine.checks.Checks;
 import turnheel.engine.design.AfterthoughtHeel.Cap;
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Cuff;
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.FlapEdge;
+import turnheel.engine.design.FlapFabric;
 import turnheel.engine.design.FlapLength;
 import turnheel.engine.design.Heel;
 import turnheel.engine.design.HeelTurn;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.Lean;
 import turnheel.engine.design.Leg;
 import turnheel.engine.design.LegCount;
 import turnheel.engine.design.Parameter;
+import turnheel.engine.design.PickUp;
 import turnheel.engine.design.StitchPattern.Fit;
 import turnheel.engine.design.StitchPattern.Zone;
 import turnheel.engine.design.Toe;
@@ -45,6 +50,7 @@ class KindsOfPartTest {
         assertCovers(Leg.class, Designs.ONE_LEG_OF_EACH);
         assertCovers(Cuff.class, Designs.ONE_CUFF_OF_EACH);
         assertCovers(FlapLength.class, Designs.ONE_FLAP_LENGTH_OF_EACH);
+        assertCovers(PickUp.class, Designs.ONE_PICK_UP_OF_EACH);
     }
 
     /** The choices within a kind: every constant of every enumeration is met. */
@@ -52,6 +58,12 @@ class KindsOfPartTest {
     void hasAFixtureForEveryChoice() {
         assertEquals(Set.of(Increase.values()), chosen(Designs.EVERY_TOE, Increase.class));
         assertEquals(Set.of(TurnMethod.values()), chosen(Designs.EVERY_TOE, TurnMethod.class));
+        assertEquals(Set.of(CastOn.values()), chosen(Designs.EVERY_TOE, CastOn.class));
+        assertEquals(Set.of(Lean.values()), chosen(Designs.EVERY_TOE, Lean.class));
+        assertEquals(Set.of(Lean.values()), chosen(Designs.EVERY_HEEL, Lean.class));
+        assertEquals(Set.of(FlapFabric.values()), chosen(Designs.EVERY_HEEL, FlapFabric.class));
+        assertEquals(Set.of(FlapEdge.values()), chosen(Designs.EVERY_HEEL, FlapEdge.class));
+        assertCovers(PickUp.class, List.copyOf(chosen(Designs.EVERY_HEEL, PickUp.class)));
         assertEquals(Set.of(TurnMethod.values()), chosen(Designs.EVERY_HEEL, TurnMethod.class));
         assertEquals(Set.of(HeelTurn.values()), chosen(Designs.EVERY_HEEL, HeelTurn.class));
         assertEquals(Set.of(Cap.values()), chosen(Designs.EVERY_HEEL, Cap.class));

@@ -69,6 +69,18 @@ public final class Hands {
         allAround(steps, false);
     }
 
+    /** The end of a round whose beginning the cast-on has worked already. */
+    public void restOfRound(List<Step> steps) {
+        int left = steps.stream().mapToInt(Step::takes).sum();
+        if (needles.toWork() < left) {
+            throw new Misknit("%d loops are to be worked, but only %d are there", left, needles.toWork());
+        }
+        needles.passOver(needles.toWork() - left);
+        begin(false);
+        steps.forEach(this::work);
+        needles.beginAgain();
+    }
+
     /** A right-side row over all loops that does not turn: the round goes on where it ends. */
     public void rowIntoRound(List<Step> steps) {
         allAround(steps, turned);

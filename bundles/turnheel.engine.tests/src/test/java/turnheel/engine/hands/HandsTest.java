@@ -11,6 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import turnheel.engine.hands.Loop.Origin;
 import turnheel.engine.stitch.Step;
 import turnheel.engine.stitch.Stitch;
 
@@ -40,6 +41,17 @@ class HandsTest {
         Hands hands = Hands.holding(loops);
         hands.round(steps(round));
         assertEquals(after, hands.loops().size());
+    }
+
+    @Test
+    void mayFindTheBeginningOfARoundWorkedByTheCastOn() {
+        Hands hands = Hands.holding(0);
+        hands.round(steps("CAST_ON 8"));
+        hands.restOfRound(steps("KNIT 3 KNIT_TWO_TOGETHER"));
+        // the decrease is the last of the round
+        assertEquals(Origin.JOINED_RIGHT, hands.loops().get(6).origin());
+        assertEquals(7, hands.loops().size());
+        assertThrows(Misknit.class, () -> hands.restOfRound(steps("KNIT 8")));
     }
 
     @ParameterizedTest(name = "{1} over {0}: {2}")

@@ -48,7 +48,7 @@ final class ExpectedCounts {
             case HEEL -> expected.heel();
             case LEG -> expected.leg();
             case CUFF -> expected.cuff();
-            case GAUGE, BODY, FIT, YARN -> throw new AssertionError(part + " has rounds");
+            case GAUGE, BODY, FIT, YARN, OWN -> throw new AssertionError(part + " has rounds");
         }
         return expected.counts;
     }

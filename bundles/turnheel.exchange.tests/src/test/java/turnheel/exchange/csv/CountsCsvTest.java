@@ -23,7 +23,7 @@ import turnheel.engine.design.Design;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.design.Size;
 import turnheel.engine.grading.Graded;
-import turnheel.engine.grading.Grader;
+import turnheel.engine.yarn.Patterns;
 import turnheel.exchange.Designs;
 
 class CountsCsvTest {
@@ -36,7 +36,7 @@ class CountsCsvTest {
 
     private static byte[] write(Design design) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        CountsCsv.write(Grader.grade(design), out);
+        CountsCsv.write(Patterns.grade(design), out);
         return out.toByteArray();
     }
 
@@ -74,7 +74,7 @@ class CountsCsvTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("designs")
     void holdsEveryNumberInFullPrecision(String name) throws IOException {
-        Graded graded = Grader.grade(DESIGNS.get(name));
+        Graded graded = Patterns.grade(DESIGNS.get(name));
         List<List<String>> records = records(text(DESIGNS.get(name)));
         assertEquals(graded.parameters().size() + 1, records.size());
         for (int row = 0; row < graded.parameters().size(); row++) {
@@ -149,7 +149,7 @@ class CountsCsvTest {
                 closed[0] = true;
             }
         };
-        CountsCsv.write(Grader.grade(Designs.toeUp()), out);
+        CountsCsv.write(Patterns.grade(Designs.toeUp()), out);
         assertFalse(closed[0]);
     }
 }

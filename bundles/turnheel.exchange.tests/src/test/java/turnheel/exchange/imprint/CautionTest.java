@@ -12,14 +12,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 import turnheel.engine.design.Design;
-import turnheel.engine.grading.Grader;
+import turnheel.engine.yarn.Patterns;
 import turnheel.exchange.Designs;
 import turnheel.exchange.imprint.Caution.Matter;
 
 class CautionTest {
 
     private static List<Caution> of(Design design) {
-        return Caution.of(Grader.grade(design));
+        return Caution.of(Patterns.grade(design));
     }
 
     @Test

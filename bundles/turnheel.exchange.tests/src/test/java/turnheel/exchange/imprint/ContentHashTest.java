@@ -11,11 +11,14 @@ import java.util.Set;
 
 import org.junit.jupiter.api.Test;
 
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.Direction;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.Lean;
 import turnheel.engine.design.LegCount;
 import turnheel.engine.design.Materials;
+import turnheel.engine.design.OwnRow;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RoundToe;
@@ -45,12 +48,12 @@ class ContentHashTest {
                 new RoundToe(4, Increase.YARN_OVER), new ShortRowHeel(TurnMethod.WRAPPED),
                 new StraightLeg(SockLength.CREW), new RibCuff(2, 2), List.of(size));
         assertEquals("""
-                turnheel-design/2
+                turnheel-design/3
                 title "Two\\u000alines"
                 direction TOE_UP
                 gauge.stitches 32/10 cm
                 gauge.rounds 44/10 cm
-                toe RoundToe[lines=4, increase=YARN_OVER]
+                toe RoundToe[lines=4, increase=YARN_OVER, castOn=UNWORKED, lean=RIGHT]
                 heel ShortRowHeel[turn=WRAPPED]
                 leg StraightLeg[length=CREW, count=AS_FOOT]
                 cuff RibCuff[knit=2, purl=2, mayAdjust=false]
@@ -61,7 +64,7 @@ class ContentHashTest {
                   override foot.stitches 64
                 """, DesignText.of(design));
         // computed with sha256sum from the text above
-        assertEquals("19a71ae5675a2b190337bd223807cf388e65b72787011b17cab4b81819cca973", ContentHash.of(design));
+        assertEquals("d17411b7adaec6b51e7c2132ba30d3733146942f0b9957a5a52251ae796e3e8c", ContentHash.of(design));
     }
 
     @Test
@@ -88,6 +91,10 @@ class ContentHashTest {
                         DESIGN.toe(), DESIGN.heel(), DESIGN.leg(), DESIGN.cuff(), DESIGN.sizes()),
                 Designs.with(DESIGN, new RoundToe(5, Increase.YARN_OVER), DESIGN.leg(), DESIGN.cuff()),
                 Designs.with(DESIGN, new RoundToe(4, Increase.LIFTED), DESIGN.leg(), DESIGN.cuff()),
+                Designs.with(DESIGN, new RoundToe(4, Increase.YARN_OVER, CastOn.HALF_WORKED, Lean.RIGHT), DESIGN.leg(),
+                        DESIGN.cuff()),
+                Designs.with(DESIGN, new RoundToe(4, Increase.YARN_OVER, CastOn.UNWORKED, Lean.LEFT), DESIGN.leg(),
+                        DESIGN.cuff()),
                 Designs.with(DESIGN, new WedgeToe(Increase.LIFTED), DESIGN.leg(), DESIGN.cuff()),
                 Designs.with(DESIGN, DESIGN.toe(), new StraightLeg(SockLength.KNEE), DESIGN.cuff()),
                 Designs.with(DESIGN, DESIGN.toe(), DESIGN.leg(), new RibCuff(2, 1)),
@@ -99,6 +106,10 @@ class ContentHashTest {
                 DESIGN.withMaterials(Materials.of(Yarn.of("Lamp Sock", 200, 50))),
                 DESIGN.withMaterials(Materials.of(Yarn.of("Lamp Sock", 210, 50))),
                 DESIGN.withMaterials(Materials.of(Yarn.of("Lamp Sock", 200, 50)).withBalls(2)),
+                DESIGN.withOwnRows(List.of(new OwnRow(new Key("own.half"), "", "foot.stitches/2"))),
+                DESIGN.withOwnRows(List.of(new OwnRow(new Key("own.half"), "Half", "foot.stitches/2"))),
+                DESIGN.withOwnRows(List.of(new OwnRow(new Key("own.half"), "", "foot.stitches/2 "))),
+                DESIGN.withOwnRows(List.of(new OwnRow(new Key("own.part"), "", "foot.stitches/2"))),
                 Designs.with(DESIGN, DESIGN.title(), DESIGN.sizes().subList(0, 4)),
                 Designs.with(DESIGN, DESIGN.title(), DESIGN.sizes().reversed()),
                 only(first),
@@ -128,6 +139,13 @@ class ContentHashTest {
     @Test
     void theNameOfAYarnCannotPassForAnotherLineEither() {
         String text = DesignText.of(DESIGN.withMaterials(Materials.of(Yarn.of("x\ndirection CUFF_DOWN", 200, 50))));
+        assertTrue(text.lines().noneMatch("direction CUFF_DOWN"::equals), text);
+    }
+
+    @Test
+    void theFormulaOfAnOwnRowCannotPassForAnotherLineEither() {
+        String text = DesignText.of(DESIGN.withOwnRows(
+                List.of(new OwnRow(new Key("own.half"), "x\"", "1\ndirection CUFF_DOWN"))));
         assertTrue(text.lines().noneMatch("direction CUFF_DOWN"::equals), text);
     }
 }

@@ -28,7 +28,7 @@ import turnheel.engine.design.Size;
 import turnheel.engine.design.WedgeToe;
 import turnheel.engine.grading.Graded;
 import turnheel.engine.grading.GradedSize;
-import turnheel.engine.grading.Grader;
+import turnheel.engine.yarn.Patterns;
 import turnheel.engine.grading.Source;
 import turnheel.engine.query.Query;
 import turnheel.engine.query.Severity;
@@ -190,7 +190,7 @@ class SizeTablesTest {
         assertTrue(table.note().startsWith(table.measured() == Measured.BODY ? "Body measures." : "Finished socks"),
                 table.note());
         assertTrue(!table.source().isBlank() && !table.name().isBlank());
-        List<Query> errors = Grader.grade(Designs.with(Designs.toeUp(), table.name(), table.sizes())).queries().stream()
+        List<Query> errors = Patterns.grade(Designs.with(Designs.toeUp(), table.name(), table.sizes())).queries().stream()
                 .filter(query -> query.severity() == Severity.ERROR).toList();
         assertEquals(List.of(), errors);
     }
@@ -221,7 +221,7 @@ class SizeTablesTest {
 
     @Test
     void whatChildrenLackIsPredictedAndMarkedSo() {
-        Graded graded = Grader.grade(Designs.with(Designs.toeUp(), "", SizeTables.byId("children-by-age").sizes()));
+        Graded graded = Patterns.grade(Designs.with(Designs.toeUp(), "", SizeTables.byId("children-by-age").sizes()));
         graded.sizes().forEach(size -> {
             assertEquals(Source.INPUT, size.cell(Catalogue.FOOT_LENGTH).orElseThrow().source());
             assertEquals(Source.PREDICTED, size.cell(Catalogue.FOOT_CIRCUMFERENCE).orElseThrow().source());
@@ -232,7 +232,7 @@ class SizeTablesTest {
     @Test
     void theTradesSocksKeepTheirCountsLengthsAndEase() {
         Design plain = Designs.toeUp();
-        Graded graded = Grader.grade(new Design("", Direction.CUFF_DOWN, Designs.gauge("30/10 cm"),
+        Graded graded = Patterns.grade(new Design("", Direction.CUFF_DOWN, Designs.gauge("30/10 cm"),
                 Designs.gauge("42/10 cm"), new WedgeToe(Increase.MAKE_ONE),
                 new FlapHeel(HeelTurn.SQUARE, new FlapLength.FromBody()), plain.leg(), new RibCuff(2, 2),
                 SizeTables.byId("trade-by-shoe-size").sizes()));

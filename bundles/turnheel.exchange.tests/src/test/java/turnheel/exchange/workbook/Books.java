@@ -19,7 +19,7 @@ import turnheel.engine.design.Design;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.grading.Graded;
 import turnheel.engine.grading.GradedSize;
-import turnheel.engine.grading.Grader;
+import turnheel.engine.yarn.Patterns;
 import turnheel.engine.term.Key;
 
 /** Writes workbooks and reads them back, independently of the code under test: through POI and the defined names. */
@@ -33,7 +33,7 @@ final class Books {
 
     static byte[] write(Design design) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        PatternWorkbook.write(Grader.grade(design), out);
+        PatternWorkbook.write(Patterns.grade(design), out);
         return out.toByteArray();
     }
 

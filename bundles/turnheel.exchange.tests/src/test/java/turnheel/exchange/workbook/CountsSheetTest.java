@@ -33,7 +33,7 @@ import turnheel.engine.design.Design;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.design.Role;
 import turnheel.engine.grading.Graded;
-import turnheel.engine.grading.Grader;
+import turnheel.engine.yarn.Patterns;
 import turnheel.engine.grading.Source;
 import turnheel.engine.grading.Why;
 import turnheel.engine.term.Key;
@@ -52,7 +52,7 @@ class CountsSheetTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("designs")
     void inputsOverridesAndChosenCountsAreValuesAndAllElseIsLive(String name) throws IOException {
-        Graded graded = Grader.grade(DESIGNS.get(name));
+        Graded graded = Patterns.grade(DESIGNS.get(name));
         Set<Source> seen = new HashSet<>();
         try (XSSFWorkbook workbook = Books.of(DESIGNS.get(name))) {
             Books.eachNumber(graded, (number, size) -> {
@@ -70,7 +70,7 @@ class CountsSheetTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("designs")
     void aNumberThatTheEngineLacksIsAnEmptyCell(String name) throws IOException {
-        Graded graded = Grader.grade(DESIGNS.get(name));
+        Graded graded = Patterns.grade(DESIGNS.get(name));
         try (XSSFWorkbook workbook = Books.of(DESIGNS.get(name))) {
             for (int size = 0; size < graded.sizes().size(); size++) {
                 for (Parameter parameter : graded.parameters()) {
@@ -84,7 +84,7 @@ class CountsSheetTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("designs")
     void everyNumberHasANameThatEveryProgramAllows(String name) throws IOException {
-        Graded graded = Grader.grade(DESIGNS.get(name));
+        Graded graded = Patterns.grade(DESIGNS.get(name));
         try (XSSFWorkbook workbook = Books.of(DESIGNS.get(name))) {
             Set<String> names = new HashSet<>();
             Set<String> cells = new HashSet<>();
@@ -110,9 +110,10 @@ class CountsSheetTest {
                 String first = sheet.getRow(row).getCell(0).getStringCellValue();
                 (first.contains(".") ? keys : headings).add(first);
             }
-            Graded graded = Grader.grade(Designs.toeUp());
+            Graded graded = Patterns.grade(Designs.toeUp());
             assertEquals(graded.parameters().stream().map(parameter -> parameter.key().name()).toList(), keys);
-            assertEquals(List.of("Gauge", "To fit", "Ease and fit", "Toe", "Foot", "Heel", "Leg", "Cuff"), headings);
+            assertEquals(List.of("Gauge", "To fit", "Ease and fit", "Toe", "Foot", "Heel", "Leg", "Cuff", "Yarn"),
+                    headings);
             assertEquals(List.of("Key", "Number", "Unit", "XS", "S", "M", "L", "XL"),
                     texts(sheet, 2));
         }
@@ -126,7 +127,7 @@ class CountsSheetTest {
 
     @Test
     void anOverrideIsMarkedInTypeAndColourAndItsCommentGivesTheRulesValue() throws IOException {
-        Graded graded = Grader.grade(Designs.overrides());
+        Graded graded = Patterns.grade(Designs.overrides());
         Key stitches = Catalogue.FOOT_STITCHES.key();
         try (XSSFWorkbook workbook = Books.of(Designs.overrides())) {
             XSSFCell overridden = Books.cell(workbook, stitches, 1);
@@ -147,7 +148,7 @@ class CountsSheetTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("designs")
     void onlyOverridesAndChosenCountsHaveComments(String name) throws IOException {
-        Graded graded = Grader.grade(DESIGNS.get(name));
+        Graded graded = Patterns.grade(DESIGNS.get(name));
         try (XSSFWorkbook workbook = Books.of(DESIGNS.get(name))) {
             Books.eachNumber(graded, (number, size) -> assertEquals(
                     number.source() == Source.OVERRIDE || number.source() == Source.CHOSEN,
@@ -169,7 +170,7 @@ class CountsSheetTest {
 
     @Test
     void whatCanBeSetIsValidatedWithTheCataloguesRange() throws IOException {
-        Graded graded = Grader.grade(Designs.toeUp());
+        Graded graded = Patterns.grade(Designs.toeUp());
         try (XSSFWorkbook workbook = Books.of(Designs.toeUp())) {
             List<XSSFDataValidation> validations = workbook.getSheet("Counts").getDataValidations();
             for (Parameter parameter : graded.parameters()) {

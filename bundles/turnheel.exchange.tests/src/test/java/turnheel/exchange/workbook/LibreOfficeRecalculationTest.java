@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.Size;
 import turnheel.engine.grading.Graded;
-import turnheel.engine.grading.Grader;
+import turnheel.engine.yarn.Patterns;
 import turnheel.engine.term.Key;
 import turnheel.exchange.Designs;
 
@@ -108,7 +108,7 @@ class LibreOfficeRecalculationTest {
     @MethodSource("designs")
     void everyNumberIsTheEngines(String name) throws IOException {
         try (XSSFWorkbook computed = Books.read(Files.readAllBytes(recalculated.resolve(name + ".xlsx")))) {
-            assertNumbers(Grader.grade(DESIGNS.get(name)), computed);
+            assertNumbers(Patterns.grade(DESIGNS.get(name)), computed);
         }
     }
 
@@ -121,7 +121,7 @@ class LibreOfficeRecalculationTest {
 
     @Test
     void aChangedMeasurementGivesWhatTheEngineGivesWithTheCountsHeld() throws IOException {
-        Graded expected = HeldCounts.grade(Grader.grade(Designs.toeUp()), 2, FOOT_LENGTH.name(), "251.5 mm");
+        Graded expected = HeldCounts.grade(Patterns.grade(Designs.toeUp()), 2, FOOT_LENGTH.name(), "251.5 mm");
         try (XSSFWorkbook computed = Books.read(Files.readAllBytes(recalculated.resolve("changed.xlsx")))) {
             assertNumbers(expected, computed);
         }

@@ -32,7 +32,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 import turnheel.engine.design.Design;
-import turnheel.engine.grading.Grader;
+import turnheel.engine.yarn.Patterns;
 import turnheel.exchange.Designs;
 
 class PatternWorkbookTest {
@@ -103,7 +103,7 @@ class PatternWorkbookTest {
                 closed[0] = true;
             }
         };
-        PatternWorkbook.write(Grader.grade(Designs.toeUp()), out);
+        PatternWorkbook.write(Patterns.grade(Designs.toeUp()), out);
         assertFalse(closed[0]);
     }
 

@@ -42,7 +42,7 @@ import turnheel.engine.design.StraightLeg;
 import turnheel.engine.design.Toe;
 import turnheel.engine.design.WedgeToe;
 import turnheel.engine.grading.Graded;
-import turnheel.engine.grading.Grader;
+import turnheel.engine.yarn.Patterns;
 import turnheel.engine.term.Key;
 import turnheel.exchange.Designs;
 
@@ -67,7 +67,7 @@ class PoiRecalculationTest {
     @MethodSource("designs")
     void everyNumberIsTheEngines(String name) throws IOException {
         try (XSSFWorkbook workbook = Books.of(DESIGNS.get(name))) {
-            assertEvaluatesTo(Grader.grade(DESIGNS.get(name)), workbook);
+            assertEvaluatesTo(Patterns.grade(DESIGNS.get(name)), workbook);
         }
     }
 
@@ -90,7 +90,7 @@ class PoiRecalculationTest {
     void aChangedInputGivesWhatTheEngineGivesWithTheCountsHeld(String name, String key, String written, double inCell)
             throws IOException {
         int size = 1;
-        Graded before = Grader.grade(DESIGNS.get(name));
+        Graded before = Patterns.grade(DESIGNS.get(name));
         try (XSSFWorkbook workbook = Books.of(DESIGNS.get(name))) {
             XSSFCell cell = Books.cell(workbook, new Key(key), size);
             if (cell.getCellType() == CellType.FORMULA) {
@@ -124,14 +124,14 @@ class PoiRecalculationTest {
     void everyKindEvaluatesToWhatTheEngineSays(Design design) throws IOException {
         try (XSSFWorkbook workbook = Books.of(design)) {
             assertEvaluatesToStored(workbook);
-            assertEvaluatesTo(Grader.grade(design), workbook);
+            assertEvaluatesTo(Patterns.grade(design), workbook);
         }
     }
 
     @Property(tries = 60)
     void anyDesignEvaluatesToWhatTheEngineSays(@ForAll("anyDesigns") Design design) throws IOException {
         try (XSSFWorkbook workbook = Books.of(design)) {
-            assertEvaluatesTo(Grader.grade(design), workbook);
+            assertEvaluatesTo(Patterns.grade(design), workbook);
         }
     }
 
