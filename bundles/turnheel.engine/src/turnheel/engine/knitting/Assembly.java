@@ -35,6 +35,11 @@ final class Assembly {
     private boolean inPattern;
     private String pattern = "";
 
+    /** Whether a label stands alone so far. */
+    boolean awaitsInstructions() {
+        return label.isPresent() && instructions.isEmpty() && known;
+    }
+
     /** In the order in which they are told. */
     List<Told> told() {
         return told;

@@ -146,7 +146,7 @@ final class BodyReader {
             shape.get().result().forEach(this::state);
             return true;
         }
-        if (tokens.stream().noneMatch(BodyReader::isOperative)) {
+        if (!assembly.awaitsInstructions() && tokens.stream().noneMatch(BodyReader::isOperative)) {
             return false;
         }
         unread(span);

@@ -68,6 +68,7 @@ final class LineHands {
     /** What stands without a label: casting on, part of a round, or all of it. */
     private void between(Line.Worked worked, int place) {
         Needle needle = progress.needle();
+        progress.flaws().work(place);
         if (needle.isPiece()) {
             needle.beginFlatRow();
         }
@@ -85,6 +86,7 @@ final class LineHands {
 
     private void unit(Unit unit, int place) {
         Label label = unit.worked().label().orElseThrow();
+        progress.flaws().work(unit.line());
         switch (label.fabric()) {
             case ROUND -> round(unit.worked());
             case ROW -> row(unit.worked(), label);
@@ -101,7 +103,8 @@ final class LineHands {
             needle.endRound();
         } else if (!needle.isFlat()) {
             int all = needle.loops() + needle.held().loops();
-            throw new Misfit(Check.TEXT_ROUND, all, needle.right().loops());
+            needle.misfit(Check.TEXT_ROUND, all, needle.right().loops());
+            needle.finishRound();
         } else if (!needle.justTurned()) {
             needle.endFlatRow(progress.instructions().places().toEnd());
         }
@@ -168,7 +171,8 @@ final class LineHands {
             }
             boolean passed = fewer ? needle.loops() < stitches : needle.loops() > stitches;
             if (passed || needle.loops() == before) {
-                throw new Misfit(Check.TEXT_COUNT, needle.loops(), stitches);
+                needle.misfit(Check.TEXT_COUNT, needle.loops(), stitches);
+                return;
             }
         } while (needle.loops() != stitches);
     }

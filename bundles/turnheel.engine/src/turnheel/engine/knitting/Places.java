@@ -30,13 +30,13 @@ final class Places {
             case Until.Held held -> needle.held().loops();
         };
         if (ahead < 0) {
-            throw misfit(until, ahead);
+            needle.misfit(check(until), 0, ahead);
         }
-        return ahead;
+        return Math.max(0, ahead);
     }
 
-    private static Misfit misfit(Until until, int ahead) {
-        Check check = switch (until) {
+    private static Check check(Until until) {
+        return switch (until) {
             case Until.End end -> Check.TEXT_ROUND;
             case Until.Next next -> Check.TEXT_ROUND;
             case Until.Last last -> Check.TEXT_ROUND;
@@ -45,7 +45,6 @@ final class Places {
             case Until.Gap gap -> Check.TEXT_GAP_MISSING;
             case Until.TurnedStitch stitch -> Check.TEXT_GAP_MISSING;
         };
-        return new Misfit(check, 0, ahead);
     }
 
     private int count(Sized<Integer> stitches) {
@@ -82,9 +81,10 @@ final class Places {
         }
         needle.look(left.size());
         if (!needle.hasMarkers()) {
-            throw new Misfit(Check.TEXT_MARKER, "", "");
+            needle.misfit(Check.TEXT_MARKER, "", "");
         }
         // the round begins at a place that is known without a marker
+        needle.implyMarker();
         return toEnd() - before;
     }
 
@@ -97,6 +97,7 @@ final class Places {
             }
             loops += left.count(place);
         }
-        throw new Misfit(Check.TEXT_GAP_MISSING, "", "");
+        needle.misfit(Check.TEXT_GAP_MISSING, "", "");
+        return 0;
     }
 }

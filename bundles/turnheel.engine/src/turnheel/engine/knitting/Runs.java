@@ -189,6 +189,26 @@ final class Runs {
         return true;
     }
 
+    /** Places a marker after so many loops. */
+    void mark(int after) {
+        Runs marked = new Runs();
+        int before = 0;
+        for (int place = 0; place < size; place++) {
+            int count = count(place);
+            boolean here = before < after && after <= before + count;
+            int first = here ? after - before : count;
+            marked.pushFar(kind(place), first);
+            if (here) {
+                marked.pushFar(Loop.MARKER, 0);
+                if (count > first) {
+                    marked.pushFar(kind(place), count - first);
+                }
+            }
+            before += count;
+        }
+        take(marked);
+    }
+
     private boolean add(int place, int more) {
         if (more == 0) {
             return true;

@@ -68,7 +68,7 @@ final class Scanner {
         while (next < line.length() && line.charAt(next) == ' ') {
             next++;
         }
-        boolean listed = next == line.length() || "(),/;|[]:".indexOf(line.charAt(next)) >= 0;
+        boolean listed = end < line.length() && isDigit(line.charAt(end)) || next == line.length() || "(),/;|[]:".indexOf(line.charAt(next)) >= 0;
         return listed || afterSize;
     }
 
