@@ -35,6 +35,11 @@ final class Assembly {
     private boolean inPattern;
     private String pattern = "";
 
+    /** Whether a label stands alone so far. */
+    boolean awaitsInstructions() {
+        return label.isPresent() && instructions.isEmpty() && known;
+    }
+
     /** In the order in which they are told. */
     List<Told> told() {
         return told;
@@ -81,11 +86,7 @@ final class Assembly {
     }
 
     private List<Instruction> like(Target target) {
-        List<Instruction> instructions = key(target).map(rounds::get).orElse(null);
-        if (instructions == null) {
-            throw new Unreadable("no such round to work like");
-        }
-        return instructions;
+        return key(target).map(rounds::get).orElseThrow(() -> new Unreadable("no such round to work like"));
     }
 
     void label(Labels.Read read, Set<Integer> sizes, Span place) {

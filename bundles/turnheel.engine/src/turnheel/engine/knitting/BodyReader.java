@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
-import turnheel.engine.instruction.Line;
 import turnheel.engine.instruction.Sized;
 import turnheel.engine.knitting.SizeNames.Prefix;
 import turnheel.engine.knitting.grammar.Instructions;
@@ -146,7 +145,7 @@ final class BodyReader {
             shape.get().result().forEach(this::state);
             return true;
         }
-        if (tokens.stream().noneMatch(BodyReader::isOperative)) {
+        if (!assembly.awaitsInstructions() && tokens.stream().noneMatch(BodyReader::isOperative)) {
             return false;
         }
         unread(span);

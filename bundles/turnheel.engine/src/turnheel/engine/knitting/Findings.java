@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 
 import turnheel.engine.query.Query;
+import turnheel.engine.query.Severity;
 
 /** What the sizes found, as queries: one for a slip, however many sizes stumble over it. */
 final class Findings {
@@ -31,7 +32,10 @@ final class Findings {
                 int line = finding.line();
                 List<Of> there = byLine.computeIfAbsent(line, absent -> new ArrayList<>());
                 int same = size;
-                if (there.stream().noneMatch(of -> of.size() == same)) {
+                // a hole is told only where nothing worse is
+                boolean error = finding.check().severity() == Severity.ERROR;
+                if (error && there.removeIf(of -> of.size() == same && of.finding().check().severity() == Severity.WARNING)
+                        || there.stream().noneMatch(of -> of.size() == same)) {
                     there.add(new Of(size, finding));
                 }
             }
@@ -73,6 +77,7 @@ final class Findings {
     /** One value where all agree, else one for each size. */
     private static String values(List<Of> slip, Function<Finding, String> value) {
         List<String> values = slip.stream().map(of -> value.apply(of.finding())).toList();
-        return values.stream().distinct().count() == 1 ? values.getFirst() : String.join(", ", values);
+        boolean missing = values.contains("");
+        return missing ? "" : values.stream().distinct().count() == 1 ? values.getFirst() : String.join(", ", values);
     }
 }

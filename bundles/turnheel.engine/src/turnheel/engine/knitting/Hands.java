@@ -82,6 +82,9 @@ final class Hands {
     private void take(int times, boolean leave) {
         for (int toWork = times; toWork > 0;) {
             Loop kind = nextKind(toWork);
+            if (!kind.isLoop()) {
+                return;
+            }
             noteHole(kind);
             int worked = needle.left().pop(toWork);
             if (leave) {
@@ -108,7 +111,8 @@ final class Hands {
             return nextKind(needed);
         }
         if (next == Loop.MARKER) {
-            throw new Misfit(Check.TEXT_ROUND, needle.loops(), needle.right().loops() + needed);
+            needle.misfit(Check.TEXT_ROUND, needle.loops(), needle.right().loops() + needed);
+            return next;
         }
         needle.working(1);
         return next;
@@ -134,6 +138,9 @@ final class Hands {
     private void slip(int times) {
         for (int toSlip = times; toSlip > 0;) {
             Loop kind = nextKind(toSlip);
+            if (!kind.isLoop()) {
+                return;
+            }
             int slipped = needle.left().pop(toSlip);
             needle.right().push(kind == Loop.RESTING ? Loop.REGULAR : kind, slipped);
             toSlip -= slipped;
@@ -143,8 +150,11 @@ final class Hands {
     private void throughBack(int times) {
         for (int toWork = times; toWork > 0;) {
             Loop kind = nextKind(toWork);
+            if (!kind.isLoop()) {
+                return;
+            }
             if (closesYarnOvers && !kind.isOpen()) {
-                throw new Misfit(Check.TEXT_CLOSING, "", "");
+                needle.misfit(Check.TEXT_CLOSING, "", "");
             }
             if (kind != Loop.OPEN) {
                 noteHole(kind);
@@ -169,6 +179,9 @@ final class Hands {
                 left.pop(0);
             }
             Loop kind = nextKind(loops - i);
+            if (!kind.isLoop()) {
+                break;
+            }
             if (kind.isOpen()) {
                 openLoops++;
             }
@@ -197,11 +210,11 @@ final class Hands {
             needle.takeAllHeld();
         }
         if (needle.left().loops() < 2L * pairs) {
-            throw new Misfit(Check.TEXT_ROUND, needle.left().loops(), 2 * pairs);
+            needle.misfit(Check.TEXT_ROUND, needle.left().loops(), 2 * pairs);
         }
         take(pairs, false);
         Runs left = needle.left();
-        for (int toTake = pairs; toTake > 0;) {
+        for (int toTake = pairs; toTake > 0 && left.loops() > 0;) {
             toTake -= left.popFar(toTake);
             needle.working(1);
         }
@@ -210,18 +223,22 @@ final class Hands {
     private void markAndTurn(Loop mark) {
         Loop next = pass();
         if (!next.isLoop()) {
-            throw new Misfit(Check.TEXT_ROUND, needle.loops(), needle.right().loops() + 1);
+            needle.misfit(Check.TEXT_ROUND, needle.loops(), needle.right().loops() + 1);
+        } else {
+            needle.left().pop(1);
+            needle.left().push(mark, 1);
         }
-        needle.left().pop(1);
-        needle.left().push(mark, 1);
         needle.turn(false);
     }
 
     private void asOne(Loop mark, int times) {
         for (int toWork = times; toWork > 0;) {
             Loop kind = nextKind(toWork);
+            if (!kind.isLoop()) {
+                return;
+            }
             if (kind != mark) {
-                throw new Misfit(Check.TEXT_GAP_MISSING, "", "");
+                needle.misfit(Check.TEXT_GAP_MISSING, "", "");
             }
             int worked = needle.left().pop(toWork);
             needle.right().push(Loop.REGULAR, worked);
@@ -238,6 +255,9 @@ final class Hands {
                 continue;
             }
             Loop kind = nextKind(toWork);
+            if (!kind.isLoop()) {
+                return;
+            }
             int worked = needle.left().pop(toWork);
             // the yarn-over of a turn is worked with its neighbour
             needle.right().push(Loop.REGULAR, kind == Loop.OPEN_AT_TURN ? 0 : worked);
@@ -247,9 +267,12 @@ final class Hands {
 
     private void doubleStitch() {
         if (!needle.justTurned()) {
-            throw new Misfit(Check.TEXT_GAP_MISSING, "", "");
+            needle.misfit(Check.TEXT_GAP_MISSING, "", "");
         }
         Loop kind = nextKind(1);
+        if (!kind.isLoop()) {
+            return;
+        }
         noteHole(kind);
         needle.left().pop(1);
         needle.closeGapBehind();

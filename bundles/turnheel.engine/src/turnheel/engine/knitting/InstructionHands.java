@@ -96,7 +96,7 @@ final class InstructionHands {
         int ahead = ahead(until);
         int each = Math.max(1, stitch.takes());
         if (ahead % each != 0) {
-            throw new Misfit(Check.TEXT_REPEAT, each, ahead % each);
+            needle.misfit(Check.TEXT_REPEAT, each, ahead % each);
         }
         if (ahead > 0) {
             hands.work(stitch, ahead / each);
@@ -124,11 +124,11 @@ final class InstructionHands {
                 throw misfit;
             }
             if (needle.left().loops() < stop) {
-                throw new Misfit(Check.TEXT_REPEAT, before - needle.left().loops(), before - stop);
+                needle.misfit(Check.TEXT_REPEAT, before - needle.left().loops(), before - stop);
             }
         } while (needle.left().loops() > stop && needle.left().loops() < before);
         if (needle.left().loops() > stop) {
-            throw new Misfit(Check.TEXT_ROUND, needle.loops(), needle.right().loops());
+            needle.misfit(Check.TEXT_ROUND, needle.loops(), needle.right().loops());
         }
     }
 

@@ -68,6 +68,7 @@ final class LineHands {
     /** What stands without a label: casting on, part of a round, or all of it. */
     private void between(Line.Worked worked, int place) {
         Needle needle = progress.needle();
+        progress.flaws().work(place);
         if (freesCastOn(worked.instructions())) {
             needle.goOnAround();
         } else if (needle.isPiece()) {
@@ -92,6 +93,7 @@ final class LineHands {
 
     private void unit(Unit unit, int place) {
         Label label = unit.worked().label().orElseThrow();
+        progress.flaws().work(unit.line());
         switch (label.fabric()) {
             case ROUND -> round(unit.worked());
             case ROW -> row(unit.worked(), label);
@@ -108,7 +110,8 @@ final class LineHands {
             needle.endRound();
         } else if (!needle.isFlat()) {
             int all = needle.loops() + needle.held().loops();
-            throw new Misfit(Check.TEXT_ROUND, all, needle.right().loops());
+            needle.misfit(Check.TEXT_ROUND, all, needle.right().loops());
+            needle.finishRound();
         } else if (!needle.justTurned()) {
             needle.endFlatRow(progress.instructions().places().toEnd());
         }
@@ -134,7 +137,7 @@ final class LineHands {
 
     private void repeat(Line.RepeatRounds repeat, int place) {
         List<Unit> units = units(repeat.target());
-        List<Unit> last = repeat.ending().isEmpty() ? units : upTo(units, repeat.ending().get());
+        List<Unit> last = repeat.ending().isEmpty() ? units : upTo(units, repeat.ending().get(), repeat.howOften());
         switch (repeat.howOften()) {
             case HowOften.More(var times) -> count(times).ifPresent(more -> again(units, last, more, place));
             case HowOften.InAll(var times) -> count(times).ifPresent(all -> again(units, last, all - 1, place));
@@ -175,7 +178,8 @@ final class LineHands {
             }
             boolean passed = fewer ? needle.loops() < stitches : needle.loops() > stitches;
             if (passed || needle.loops() == before) {
-                throw new Misfit(Check.TEXT_COUNT, needle.loops(), stitches);
+                needle.misfit(Check.TEXT_COUNT, needle.loops(), stitches);
+                return;
             }
         } while (needle.loops() != stitches);
     }
@@ -186,32 +190,44 @@ final class LineHands {
                     .map(name -> progress.named(name).orElseThrow(() -> missing(name))).toList();
             case Target.LastRounds(var fabric, var rounds) -> {
                 int wanted = count(rounds).orElse(0);
-                List<Unit> worked = progress.worked();
-                if (worked.size() < wanted) {
+                if (progress.worked().size() < wanted) {
                     throw missing(Integer.toString(wanted));
                 }
-                yield List.copyOf(worked.subList(worked.size() - wanted, worked.size()));
+                yield lastWorked(wanted);
             }
             case Target.Numbered(var fabric, var from, var to) -> {
                 List<Unit> units = new ArrayList<>();
-                for (int number = count(from).orElse(1); number <= count(to).orElse(0); number++) {
-                    int wanted = number;
-                    units.add(progress.numbered(fabric, number).orElseThrow(() -> missing(Integer.toString(wanted))));
+                int first = count(from).orElse(1);
+                int last = count(to).orElse(0);
+                for (int number = first; number <= last; number++) {
+                    Optional<Unit> unit = progress.numbered(fabric, number);
+                    if (unit.isEmpty()) {
+                        progress.needle().misfit(Check.TEXT_ROUNDS_MISSING, "", number);
+                        yield lastWorked(last - first + 1);
+                    }
+                    units.add(unit.get());
                 }
                 yield units;
             }
         };
     }
 
+    private List<Unit> lastWorked(int wanted) {
+        List<Unit> worked = progress.worked();
+        return List.copyOf(worked.subList(Math.max(0, worked.size() - wanted), worked.size()));
+    }
+
     private static Misfit missing(String rounds) {
         return new Misfit(Check.TEXT_ROUNDS_MISSING, "", rounds);
     }
 
-    private List<Unit> upTo(List<Unit> units, Target ending) {
+    /** Where the times are told the last round is told too: then the ending can only say which one that is. */
+    private List<Unit> upTo(List<Unit> units, Target ending, HowOften howOften) {
         List<Unit> ends = units(ending);
         int end = units.lastIndexOf(ends.getLast());
-        if (end < 0) {
-            throw new Misfit(Check.TEXT_ENDING, "", words(ending));
+        if (end < 0 || howOften instanceof HowOften.More && end < units.size() - 1) {
+            progress.needle().misfit(Check.TEXT_ENDING, "", words(ending));
+            return units;
         }
         return units.subList(0, end + 1);
     }

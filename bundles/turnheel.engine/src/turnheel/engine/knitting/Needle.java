@@ -11,7 +11,7 @@ import turnheel.engine.query.Check;
  * it is worked across.
  *
  * <p>Every method does what a knitter is told, or throws a {@link Misfit}; what can be done but leaves a hole is noted in
- * {@link #takeHoles}.
+ * {@link #takeHoles}. A {@link #forgiving} needle does what comes nearest instead, as one goes on after a slip.
  */
 final class Needle {
 
@@ -32,6 +32,9 @@ final class Needle {
     /** Loops of the cast-on edge that nothing has taken up yet. */
     private int edge;
     private boolean edgeFreed;
+    private boolean forgiving;
+    /** Whether the end of the round was taken for a marker. */
+    private boolean markerImplied;
     private final Set<Check> holes = EnumSet.noneOf(Check.class);
 
     Needle(Effort effort) {
@@ -57,6 +60,28 @@ final class Needle {
 
     Effort effort() {
         return effort;
+    }
+
+    /** From now on it makes the best of what cannot be done. */
+    void forgiving(boolean forgive) {
+        forgiving = forgive;
+    }
+
+    boolean isForgiving() {
+        return forgiving;
+    }
+
+    /** Something cannot be done; a forgiving needle goes on. */
+    void misfit(Check check, Object expected, Object found) {
+        if (!forgiving) {
+            boolean marker = check == Check.TEXT_ROUND && markerImplied;
+            throw new Misfit(marker ? Check.TEXT_MARKER : check, marker ? "" : expected.toString(),
+                    marker ? "" : found.toString());
+        }
+    }
+
+    void implyMarker() {
+        markerImplied = true;
     }
 
     Runs left() {
@@ -165,9 +190,9 @@ final class Needle {
     void takeEdge(int loops, boolean freed) {
         int there = freed && !edgeFreed ? edge - 1 : edge;
         if (there < loops) {
-            throw new Misfit(Check.TEXT_ROUND, Math.max(0, there), loops);
+            misfit(Check.TEXT_ROUND, Math.max(0, there), loops);
         }
-        edge = there - loops;
+        edge = Math.max(0, there - loops);
         edgeFreed |= freed;
     }
 
@@ -175,9 +200,7 @@ final class Needle {
     void beginRound(boolean takesHeldItself) {
         turnIfPending();
         if (flat || !ring) {
-            if (wrongSide) {
-                throw new Misfit(Check.TEXT_SIDE, "RS", "WS");
-            }
+            rightSideNeeded();
             if (!takesHeldItself && held.loops() > 0) {
                 left.appendFromTip(held);
             }
@@ -190,9 +213,18 @@ final class Needle {
         if (left.loops() == 0) {
             left.appendFromFar(right);
         } else if (right.loops() > 0) {
-            throw new Misfit(Check.TEXT_ROUND, loops(), right.loops());
+            misfit(Check.TEXT_ROUND, loops(), right.loops());
+            goAround();
+            left.remove(Loop.START);
         }
         beginRow();
+    }
+
+    private void rightSideNeeded() {
+        if (wrongSide) {
+            misfit(Check.TEXT_SIDE, "RS", "WS");
+            turn(false);
+        }
     }
 
     private void turnIfPending() {
@@ -219,6 +251,7 @@ final class Needle {
     /** Whatever is worked next belongs to a new row or round. */
     void beginRow() {
         beforeRow = right.loops();
+        markerImplied = false;
     }
 
     /** A labelled flat row begins. */
@@ -244,7 +277,9 @@ final class Needle {
             return;
         }
         if (ahead > 0) {
-            throw new Misfit(Check.TEXT_ROW, "", Integer.toString(ahead));
+            misfit(Check.TEXT_ROW, "", ahead);
+            turn(true);
+            return;
         }
         turnPending = true;
     }
@@ -254,7 +289,7 @@ final class Needle {
         if (!flat && !ring) {
             wrongSide = wrong;
         } else if (wrongSide != wrong) {
-            throw new Misfit(Check.TEXT_SIDE, wrongSide ? "WS" : "RS", wrong ? "WS" : "RS");
+            misfit(Check.TEXT_SIDE, wrongSide ? "WS" : "RS", wrong ? "WS" : "RS");
         }
     }
 
@@ -354,15 +389,15 @@ final class Needle {
         return left.kind(place);
     }
 
-    /** The next {@code loops} go on hold. */
-    void hold(int loops) {
-        need(left, loops, Check.TEXT_ROUND);
+    /** The next {@code wanted} loops go on hold. */
+    void hold(int wanted) {
+        int loops = needed(left, wanted, Check.TEXT_ROUND);
         move(left, loops, held, true);
     }
 
-    /** The {@code loops} worked last go on hold, before those that lie there. */
-    void holdWorked(int loops) {
-        need(right, loops, Check.TEXT_ROUND);
+    /** The {@code wanted} loops worked last go on hold, before those that lie there. */
+    void holdWorked(int wanted) {
+        int loops = needed(right, wanted, Check.TEXT_ROUND);
         for (int toMove = loops; toMove > 0;) {
             Loop kind = right.kind(0);
             int moved = right.pop(toMove);
@@ -373,12 +408,12 @@ final class Needle {
         beginRow();
     }
 
-    /** The {@code loops} at the end of the round go on hold. */
-    void holdLast(int loops) {
+    /** The {@code wanted} loops at the end of the round go on hold. */
+    void holdLast(int wanted) {
         if (left.loops() == 0) {
             left.appendFromFar(right);
         }
-        need(left, loops, Check.TEXT_ROUND);
+        int loops = needed(left, wanted, Check.TEXT_ROUND);
         for (int toMove = loops; toMove > 0;) {
             Loop kind = left.kind(left.size() - 1);
             int moved = left.popFar(toMove);
@@ -388,9 +423,9 @@ final class Needle {
         }
     }
 
-    /** Only the next {@code loops} are there to be worked; what lies beyond them is handed out. */
-    Runs workOver(int loops) {
-        need(left, loops, Check.TEXT_ROUND);
+    /** Only the next {@code wanted} loops are there to be worked; what lies beyond them is handed out. */
+    Runs workOver(int wanted) {
+        int loops = needed(left, wanted, Check.TEXT_ROUND);
         Runs part = new Runs();
         move(left, loops, part, true);
         Runs beyond = left;
@@ -401,7 +436,7 @@ final class Needle {
     /** What was handed out comes back, after all of the part was worked. */
     void goOnWith(Runs beyond) {
         if (left.loops() > 0) {
-            throw new Misfit(Check.TEXT_ROUND, loops(), right.loops());
+            misfit(Check.TEXT_ROUND, loops(), right.loops());
         }
         left.appendFromTip(beyond);
     }
@@ -414,15 +449,15 @@ final class Needle {
         left.appendFromTip(held);
     }
 
-    /** All but the next {@code loops} go on hold; what follows is worked flat on those. */
-    void workOnlyOn(int loops) {
+    /** All but the next {@code wanted} loops go on hold; what follows is worked flat on those. */
+    void workOnlyOn(int wanted) {
         if (turnPending) {
             turn(false);
         }
         if (left.loops() == 0) {
             left.appendFromFar(right);
         }
-        need(left, loops, Check.TEXT_ROUND);
+        int loops = needed(left, wanted, Check.TEXT_ROUND);
         Runs part = new Runs();
         move(left, loops, part, true);
         left.remove(Loop.START);
@@ -437,9 +472,9 @@ final class Needle {
         beginRow();
     }
 
-    /** The next {@code loops} on hold come back on the left needle, before all others. */
-    void takeHeld(int loops) {
-        need(held, loops, Check.TEXT_HELD);
+    /** The next {@code wanted} loops on hold come back on the left needle, before all others. */
+    void takeHeld(int wanted) {
+        int loops = needed(held, wanted, Check.TEXT_HELD);
         turnIfPending();
         Runs back = new Runs();
         move(held, loops, back, true);
@@ -451,9 +486,7 @@ final class Needle {
     /** What is on hold comes back, the work is a ring, and the round begins here. */
     void joinInRound() {
         turnIfPending();
-        if (wrongSide) {
-            throw new Misfit(Check.TEXT_SIDE, "RS", "WS");
-        }
+        rightSideNeeded();
         left.appendFromTip(held);
         startHere();
         ring = true;
@@ -463,7 +496,7 @@ final class Needle {
     /** The text tells how many are on hold. */
     void checkHeld(int loops) {
         if (held.loops() != loops) {
-            throw new Misfit(Check.TEXT_COUNT, held.loops(), loops);
+            misfit(Check.TEXT_COUNT, held.loops(), loops);
         }
     }
 
@@ -473,15 +506,16 @@ final class Needle {
             left.appendFromFar(right);
         }
         if (right.loops() > 0 || loops == 0) {
-            throw new Misfit(Check.TEXT_ROUND, loops(), right.loops());
+            misfit(Check.TEXT_ROUND, loops(), right.loops());
+            return;
         }
         if (left.loops() % loops != 0) {
-            throw new Misfit(Check.TEXT_REPEAT, loops, left.loops() % loops);
+            misfit(Check.TEXT_REPEAT, loops, left.loops() % loops);
         }
         removeMarkers();
         Runs marked = new Runs();
         while (left.loops() > 0) {
-            move(left, loops, marked, true);
+            move(left, Math.min(loops, left.loops()), marked, true);
             marked.pushFar(Loop.MARKER, 0);
         }
         left = marked;
@@ -506,8 +540,10 @@ final class Needle {
         if (left.startsWith(Loop.MARKER)) {
             left.pop(0);
             right.push(Loop.MARKER, 0);
-        } else if (!isEndOfRound()) {
-            throw new Misfit(Check.TEXT_MARKER, "", "");
+        } else if (isEndOfRound()) {
+            implyMarker();
+        } else {
+            misfit(Check.TEXT_MARKER, "", "");
         }
     }
 
@@ -519,7 +555,7 @@ final class Needle {
         } else if (right.loops() == 0 && left.endsWith(Loop.MARKER)) {
             left.popFar(0);
         } else if (!isEndOfRound()) {
-            throw new Misfit(Check.TEXT_MARKER, "", "");
+            misfit(Check.TEXT_MARKER, "", "");
         }
     }
 
@@ -532,10 +568,26 @@ final class Needle {
         right.remove(Loop.MARKER);
     }
 
-    private static void need(Runs runs, int loops, Check check) {
+    /** So many of them, or as many as there are. */
+    private int needed(Runs runs, int loops, Check check) {
         if (runs.loops() < loops) {
-            throw new Misfit(check, runs.loops(), loops);
+            misfit(check, runs.loops(), loops);
         }
+        return Math.min(loops, runs.loops());
+    }
+
+    /** Whatever of the round is left is worked plainly, and what is on hold comes back. */
+    void finishRound() {
+        if (flat || left.loops() == 0 && held.loops() == 0) {
+            return;
+        }
+        left.appendFromTip(held);
+        while (left.size() > 0) {
+            Loop kind = left.kind(0);
+            int moved = left.pop(Integer.MAX_VALUE);
+            right.push(kind, moved);
+        }
+        endRound();
     }
 
     private void move(Runs from, int loops, Runs to, boolean far) {

@@ -4,6 +4,7 @@ import java.util.function.Predicate;
 
 import turnheel.engine.instruction.Sized;
 import turnheel.engine.instruction.Until;
+import turnheel.engine.instruction.Until.Mark;
 import turnheel.engine.query.Check;
 
 /** Where a place lies that a text names, counted in loops from the tip of the left needle. Made for one needle and size. */
@@ -26,17 +27,17 @@ final class Places {
             case Until.Marker(var stitches) -> toMarker(count(stitches));
             case Until.Gap(var stitches) -> toFirst(kind -> kind == Loop.GAP || kind.isMarked() || kind == Loop.OPEN_AT_TURN)
                     - count(stitches);
-            case Until.TurnedStitch(var mark, var stitches) -> toFirst(Loop::isMarked) - count(stitches);
+            case Until.TurnedStitch(var mark, var stitches) -> toTurned(mark) - count(stitches);
             case Until.Held held -> needle.held().loops();
         };
         if (ahead < 0) {
-            throw misfit(until, ahead);
+            needle.misfit(check(until), 0, ahead);
         }
-        return ahead;
+        return Math.max(0, ahead);
     }
 
-    private static Misfit misfit(Until until, int ahead) {
-        Check check = switch (until) {
+    private static Check check(Until until) {
+        return switch (until) {
             case Until.End end -> Check.TEXT_ROUND;
             case Until.Next next -> Check.TEXT_ROUND;
             case Until.Last last -> Check.TEXT_ROUND;
@@ -45,7 +46,6 @@ final class Places {
             case Until.Gap gap -> Check.TEXT_GAP_MISSING;
             case Until.TurnedStitch stitch -> Check.TEXT_GAP_MISSING;
         };
-        return new Misfit(check, 0, ahead);
     }
 
     private int count(Sized<Integer> stitches) {
@@ -82,10 +82,26 @@ final class Places {
         }
         needle.look(left.size());
         if (!needle.hasMarkers()) {
-            throw new Misfit(Check.TEXT_MARKER, "", "");
+            needle.misfit(Check.TEXT_MARKER, "", "");
         }
         // the round begins at a place that is known without a marker
+        needle.implyMarker();
         return toEnd() - before;
+    }
+
+    private int toTurned(Mark mark) {
+        Runs left = needle.left();
+        int end = toEnd();
+        boolean missing = !left.has(Loop.WRAPPED) && !left.has(Loop.TWIN) && !left.has(Loop.DOUBLE);
+        if (missing && needle.isForgiving() && end > 0) {
+            // the row before may have turned without marking its last stitch
+            left.become(end - 1, switch (mark) {
+                case WRAPPED -> Loop.WRAPPED;
+                case TWIN -> Loop.TWIN;
+                case DOUBLE -> Loop.DOUBLE;
+            });
+        }
+        return toFirst(Loop::isMarked);
     }
 
     private int toFirst(Predicate<Loop> meant) {
@@ -97,6 +113,7 @@ final class Places {
             }
             loops += left.count(place);
         }
-        throw new Misfit(Check.TEXT_GAP_MISSING, "", "");
+        needle.misfit(Check.TEXT_GAP_MISSING, "", "");
+        return 0;
     }
 }

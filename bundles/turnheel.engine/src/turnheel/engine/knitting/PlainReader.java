@@ -55,13 +55,15 @@ final class PlainReader {
         for (AmountContext amount : plain.amount()) {
             collect(amount, parts);
         }
-        Fabric fabric = parts.noun != null && parts.noun.ROW() != null ? Fabric.ROW : Fabric.ROUND;
-        boolean rounds = parts.noun != null && (parts.noun.ROUND() != null || parts.noun.ROW() != null);
+        NounContext noun = parts.noun;
+        Fabric fabric = noun != null && noun.ROW() != null ? Fabric.ROW : Fabric.ROUND;
+        boolean rounds = noun != null && (noun.ROUND() != null || noun.ROW() != null);
         if (rounds || parts.goal.isPresent()) {
-            if (rounds && parts.count == null && parts.goal.isEmpty()) {
+            Sized<Integer> count = parts.count;
+            if (rounds && count == null && parts.goal.isEmpty()) {
                 throw new Unreadable("how many rounds?");
             }
-            return List.of(new Said.Plain(Optional.ofNullable(rounds ? parts.count : null), parts.goal,
+            return List.of(new Said.Plain(rounds && count != null ? Optional.of(count) : Optional.empty(), parts.goal,
                     parts.pattern, fabric));
         }
         return List.of(new Said.Do(instruction(verb(plain), parts, alone)));

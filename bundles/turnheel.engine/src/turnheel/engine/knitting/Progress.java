@@ -30,6 +30,7 @@ final class Progress {
     private final Map<String, Unit> named = new HashMap<>();
     private final List<Unit> worked = new ArrayList<>();
     private final List<Traced> trace = new ArrayList<>();
+    private Flaws flaws = new Flaws();
 
     Progress(Effort effort, int size) {
         this.effort = effort;
@@ -47,6 +48,7 @@ final class Progress {
         copy.numbered.putAll(numbered);
         copy.named.putAll(named);
         copy.worked.addAll(worked);
+        copy.flaws = flaws.copy();
         return copy;
     }
 
@@ -78,7 +80,12 @@ final class Progress {
         hands.closeYarnOvers(close);
     }
 
+    Flaws flaws() {
+        return flaws;
+    }
+
     void beginSection() {
+        flaws.beginSection();
         numbered.clear();
         named.clear();
         worked.clear();

@@ -189,6 +189,26 @@ final class Runs {
         return true;
     }
 
+    /** Places a marker after so many loops. */
+    void mark(int after) {
+        Runs marked = new Runs();
+        int before = 0;
+        for (int place = 0; place < size; place++) {
+            int count = count(place);
+            boolean here = before < after && after <= before + count;
+            int first = here ? after - before : count;
+            marked.pushFar(kind(place), first);
+            if (here) {
+                marked.pushFar(Loop.MARKER, 0);
+                if (count > first) {
+                    marked.pushFar(kind(place), count - first);
+                }
+            }
+            before += count;
+        }
+        take(marked);
+    }
+
     private boolean add(int place, int more) {
         if (more == 0) {
             return true;
@@ -199,6 +219,28 @@ final class Runs {
         counts[at(place)] += more;
         added(kind(place), more);
         return true;
+    }
+
+    /** The loop that is so many loops from the tip becomes another. */
+    void become(int from, Loop to) {
+        Runs changed = new Runs();
+        int before = 0;
+        for (int place = 0; place < size; place++) {
+            int count = count(place);
+            boolean here = kind(place).isLoop() && before <= from && from < before + count;
+            int first = here ? from - before : count;
+            if (first > 0 || count == 0) {
+                changed.pushFar(kind(place), first);
+            }
+            if (here) {
+                changed.pushFar(to, 1);
+                if (count > first + 1) {
+                    changed.pushFar(kind(place), count - first - 1);
+                }
+            }
+            before += count;
+        }
+        take(changed);
     }
 
     /** Takes all of a kind that is no loop off the needle. */

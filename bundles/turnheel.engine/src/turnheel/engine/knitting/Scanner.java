@@ -9,6 +9,8 @@ import java.util.Locale;
 final class Scanner {
 
     /** Digits of a number; a longer one is as unreadable as it is large. */
+    /** So far ahead the unit of a list of lengths is looked for, in characters. */
+    private static final int FURTHEST_UNIT = 240;
     private static final int LONGEST_NUMBER = 9;
 
     private final ReadingWords table;
@@ -68,7 +70,7 @@ final class Scanner {
         while (next < line.length() && line.charAt(next) == ' ') {
             next++;
         }
-        boolean listed = next == line.length() || "(),/;|[]:".indexOf(line.charAt(next)) >= 0;
+        boolean listed = end < line.length() && isDigit(line.charAt(end)) || next == line.length() || "(),/;|[]:".indexOf(line.charAt(next)) >= 0;
         return listed || afterSize;
     }
 
@@ -143,7 +145,12 @@ final class Scanner {
                 to += 2;
             } else {
                 int[] written = writtenFraction(line, whole ? to + skip : to);
-                if (whole && skip == 1 && written[1] > 0 && isMeasured(line, written[2])) {
+                int[] alone = writtenFraction(line, at);
+                if (whole && alone[1] > 0 && isOfInches(line, at, alone[2])) {
+                    text = "0";
+                    part = (double) alone[0] / alone[1];
+                    to = alone[2];
+                } else if (whole && skip == 1 && written[1] > 0 && isMeasured(line, written[2])) {
                     part = (double) written[0] / written[1];
                     to = written[2];
                 }
@@ -190,6 +197,20 @@ final class Scanner {
         }
         return next == line.length() || line.charAt(next) != '/' && !Character.isLetter(line.charAt(next))
                 || line.startsWith("in", next) || line.startsWith("cm", next);
+    }
+
+    /** Whether a fraction without a whole number stands in a list of inches: 3/4 (7/8, 1) in, but not 3/4/8 sts. */
+    private static boolean isOfInches(String line, int from, int at) {
+        int next = at;
+        int furthest = Math.min(line.length(), at + FURTHEST_UNIT);
+        if (from > 0 && line.charAt(from - 1) == '/' || next < furthest && line.charAt(next) == '/') {
+            return false;
+        }
+        while (next < furthest && !Character.isLetter(line.charAt(next))) {
+            next++;
+        }
+        return line.startsWith("in", next) && (next + 2 == line.length() || !Character.isLetter(line.charAt(next + 2)))
+                || line.startsWith("inch", next);
     }
 
     private static double fraction(char c) {
