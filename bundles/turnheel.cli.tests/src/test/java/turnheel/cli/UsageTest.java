@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class UsageTest {
 
-    private static final String VERBS = "new set sizes grade rounds export check";
+    private static final String VERBS = "new set sizes grade rounds find-round export check";
 
     @TempDir
     private Path folder;
@@ -67,7 +67,7 @@ class UsageTest {
 
     @Test
     void aFileThatIsMissingIsAskedFor() {
-        for (String verb : new String[] {"new", "set", "grade", "rounds", "export", "check"}) {
+        for (String verb : new String[] {"new", "set", "grade", "rounds", "find-round", "export", "check"}) {
             Run.of(verb).refused("turnheel " + verb, "FILE", "--help");
         }
     }
