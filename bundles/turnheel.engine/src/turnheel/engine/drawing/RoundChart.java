@@ -26,6 +26,9 @@ final class RoundChart {
     private final Optional<Division> division;
 
     RoundChart(List<List<Step>> rounds, int firstNumber) {
+        if (rounds.isEmpty()) {
+            throw new IllegalArgumentException("a chart needs a round");
+        }
         this.rounds = rounds.stream().map(Runs::joined).toList();
         this.firstNumber = firstNumber;
         this.division = division(this.rounds);
