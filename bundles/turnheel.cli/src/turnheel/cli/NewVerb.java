@@ -50,109 +50,154 @@ final class NewVerb extends Verb {
 
     private final Map<PatternOption, String> given = new EnumMap<>(PatternOption.class);
 
-    @Option(names = "--title", order = 1, paramLabel = "TEXT")
+    @Option(names = "--title", order = 10, paramLabel = "TEXT")
     private void title(String value) {
         given.put(PatternOption.TITLE, value);
     }
 
-    @Option(names = "--direction", order = 2, paramLabel = "WORD")
+    @Option(names = "--direction", order = 20, paramLabel = "WORD")
     private void direction(String value) {
         given.put(PatternOption.DIRECTION, value);
     }
 
-    @Option(names = "--gauge", order = 3, paramLabel = "GAUGE")
+    @Option(names = "--gauge", order = 30, paramLabel = "GAUGE")
     private void gauge(String value) {
         given.put(PatternOption.GAUGE, value);
     }
 
-    @Option(names = "--toe", order = 4, paramLabel = "KIND")
+    @Option(names = "--toe", order = 40, paramLabel = "KIND")
     private void toe(String value) {
         given.put(PatternOption.TOE, value);
     }
 
-    @Option(names = "--increase", order = 5, paramLabel = "WORD")
+    @Option(names = "--increase", order = 50, paramLabel = "WORD")
     private void increase(String value) {
         given.put(PatternOption.INCREASE, value);
     }
 
-    @Option(names = "--heel", order = 6, paramLabel = "KIND")
+    @Option(names = "--cast-on", order = 52, paramLabel = "WORD")
+    private void castOn(String value) {
+        given.put(PatternOption.CAST_ON, value);
+    }
+
+    @Option(names = "--lean", order = 54, paramLabel = "WORD")
+    private void lean(String value) {
+        given.put(PatternOption.LEAN, value);
+    }
+
+    @Option(names = "--heel", order = 60, paramLabel = "KIND")
     private void heel(String value) {
         given.put(PatternOption.HEEL, value);
     }
 
-    @Option(names = "--turn", order = 7, paramLabel = "WORD")
+    @Option(names = "--turn", order = 70, paramLabel = "WORD")
     private void turn(String value) {
         given.put(PatternOption.TURN, value);
     }
 
-    @Option(names = "--heel-turn", order = 8, paramLabel = "WORD")
+    @Option(names = "--heel-turn", order = 80, paramLabel = "WORD")
     private void heelTurn(String value) {
         given.put(PatternOption.HEEL_TURN, value);
     }
 
-    @Option(names = "--flap", order = 9, paramLabel = "LENGTH")
+    @Option(names = "--flap", order = 90, paramLabel = "LENGTH")
     private void flap(String value) {
         given.put(PatternOption.FLAP, value);
     }
 
-    @Option(names = "--cap", order = 10, paramLabel = "WORD")
+    @Option(names = "--flap-fabric", order = 92, paramLabel = "WORD")
+    private void flapFabric(String value) {
+        given.put(PatternOption.FLAP_FABRIC, value);
+    }
+
+    @Option(names = "--flap-edge", order = 94, paramLabel = "WORD")
+    private void flapEdge(String value) {
+        given.put(PatternOption.FLAP_EDGE, value);
+    }
+
+    @Option(names = "--pick-up", order = 96, paramLabel = "WORD")
+    private void pickUp(String value) {
+        given.put(PatternOption.PICK_UP, value);
+    }
+
+    @Option(names = "--cap", order = 100, paramLabel = "WORD")
     private void cap(String value) {
         given.put(PatternOption.CAP, value);
     }
 
-    @Option(names = "--leg", order = 11, paramLabel = "KIND")
+    @Option(names = "--leg", order = 110, paramLabel = "KIND")
     private void leg(String value) {
         given.put(PatternOption.LEG, value);
     }
 
-    @Option(names = "--length", order = 12, paramLabel = "WORD")
+    @Option(names = "--length", order = 120, paramLabel = "WORD")
     private void length(String value) {
         given.put(PatternOption.LENGTH, value);
     }
 
-    @Option(names = "--leg-count", order = 13, paramLabel = "WORD")
+    @Option(names = "--leg-count", order = 130, paramLabel = "WORD")
     private void legCount(String value) {
         given.put(PatternOption.LEG_COUNT, value);
     }
 
-    @Option(names = "--cuff", order = 14, paramLabel = "KIND")
+    @Option(names = "--cuff", order = 140, paramLabel = "KIND")
     private void cuff(String value) {
         given.put(PatternOption.CUFF, value);
     }
 
-    @Option(names = "--cuff-adjusts", order = 15, paramLabel = "WORD")
+    @Option(names = "--cuff-adjusts", order = 150, paramLabel = "WORD")
     private void cuffAdjusts(String value) {
         given.put(PatternOption.CUFF_ADJUSTS, value);
     }
 
-    @Option(names = "--stitch-pattern", order = 16, paramLabel = "PATTERN")
+    @Option(names = "--stitch-pattern", order = 160, paramLabel = "PATTERN")
     private void stitchPattern(String value) {
         given.put(PatternOption.STITCH_PATTERN, value);
     }
 
-    @Option(names = "--yarn", order = 17, paramLabel = "YARN")
+    @Option(names = "--foot-length-mode", order = 161, paramLabel = "WORD")
+    private void footLengthMode(String value) {
+        given.put(PatternOption.FOOT_LENGTH_MODE, value);
+    }
+
+    @Option(names = "--leg-length-mode", order = 162, paramLabel = "WORD")
+    private void legLengthMode(String value) {
+        given.put(PatternOption.LEG_LENGTH_MODE, value);
+    }
+
+    @Option(names = "--cuff-length-mode", order = 163, paramLabel = "WORD")
+    private void cuffLengthMode(String value) {
+        given.put(PatternOption.CUFF_LENGTH_MODE, value);
+    }
+
+    @Option(names = "--snap", order = 164, paramLabel = "WORD")
+    private void snap(String value) {
+        given.put(PatternOption.SNAP, value);
+    }
+
+    @Option(names = "--yarn", order = 170, paramLabel = "YARN")
     private void yarn(String value) {
         given.put(PatternOption.YARN, value);
     }
 
-    @Option(names = "--swatch", order = 18, paramLabel = "SWATCH")
+    @Option(names = "--swatch", order = 180, paramLabel = "SWATCH")
     private void swatch(String value) {
         given.put(PatternOption.SWATCH, value);
     }
 
-    @Option(names = "--cuff-height", order = 19, paramLabel = "LENGTH")
+    @Option(names = "--cuff-height", order = 190, paramLabel = "LENGTH")
     private String cuffHeight;
 
-    @Option(names = "--sizes", order = 20, paramLabel = "TABLE")
+    @Option(names = "--sizes", order = 200, paramLabel = "TABLE")
     private String table;
 
-    @Option(names = "--size", order = 21, paramLabel = "SIZE")
+    @Option(names = "--size", order = 210, paramLabel = "SIZE")
     private List<String> sizes = List.of();
 
-    @Option(names = "--own-row", order = 22, paramLabel = "ROW")
+    @Option(names = "--own-row", order = 220, paramLabel = "ROW")
     private List<String> ownRows = List.of();
 
-    @Option(names = "--force", order = 23)
+    @Option(names = "--force", order = 230)
     private boolean force;
 
     NewVerb(Output output) {

@@ -1,22 +1,36 @@
 package turnheel.cli;
 
+import static turnheel.model.pattern.PatternPackage.Literals.ASYMMETRIC_TOE_ELEMENT__CAST_ON;
 import static turnheel.model.pattern.PatternPackage.Literals.ASYMMETRIC_TOE_ELEMENT__INCREASE;
 import static turnheel.model.pattern.PatternPackage.Literals.AFTERTHOUGHT_HEEL_ELEMENT__CAP;
+import static turnheel.model.pattern.PatternPackage.Literals.AFTERTHOUGHT_HEEL_ELEMENT__LEAN;
 import static turnheel.model.pattern.PatternPackage.Literals.CALF_LEG_ELEMENT__COUNT;
 import static turnheel.model.pattern.PatternPackage.Literals.CALF_LEG_ELEMENT__LENGTH;
+import static turnheel.model.pattern.PatternPackage.Literals.FLAP_HEEL_ELEMENT__EDGE;
+import static turnheel.model.pattern.PatternPackage.Literals.FLAP_HEEL_ELEMENT__FABRIC;
 import static turnheel.model.pattern.PatternPackage.Literals.FLAP_HEEL_ELEMENT__FLAP_LENGTH;
+import static turnheel.model.pattern.PatternPackage.Literals.FLAP_HEEL_ELEMENT__PICK_UP;
 import static turnheel.model.pattern.PatternPackage.Literals.FLAP_HEEL_ELEMENT__TURN;
+import static turnheel.model.pattern.PatternPackage.Literals.LENGTHS_ELEMENT__CUFF;
+import static turnheel.model.pattern.PatternPackage.Literals.LENGTHS_ELEMENT__FOOT;
+import static turnheel.model.pattern.PatternPackage.Literals.LENGTHS_ELEMENT__LEG;
+import static turnheel.model.pattern.PatternPackage.Literals.LENGTHS_ELEMENT__SNAP;
 import static turnheel.model.pattern.PatternPackage.Literals.PATTERN__CUFF;
 import static turnheel.model.pattern.PatternPackage.Literals.PATTERN__HEEL;
 import static turnheel.model.pattern.PatternPackage.Literals.PATTERN__LEG;
 import static turnheel.model.pattern.PatternPackage.Literals.PATTERN__TOE;
 import static turnheel.model.pattern.PatternPackage.Literals.RIB_CUFF_ELEMENT__MAY_ADJUST;
+import static turnheel.model.pattern.PatternPackage.Literals.ROUND_TOE_ELEMENT__CAST_ON;
 import static turnheel.model.pattern.PatternPackage.Literals.ROUND_TOE_ELEMENT__INCREASE;
+import static turnheel.model.pattern.PatternPackage.Literals.ROUND_TOE_ELEMENT__LEAN;
 import static turnheel.model.pattern.PatternPackage.Literals.SHORT_ROW_HEEL_ELEMENT__TURN;
 import static turnheel.model.pattern.PatternPackage.Literals.SHORT_ROW_TOE_ELEMENT__TURN;
+import static turnheel.model.pattern.PatternPackage.Literals.STAR_TOE_ELEMENT__CAST_ON;
 import static turnheel.model.pattern.PatternPackage.Literals.STAR_TOE_ELEMENT__INCREASE;
+import static turnheel.model.pattern.PatternPackage.Literals.STAR_TOE_ELEMENT__LEAN;
 import static turnheel.model.pattern.PatternPackage.Literals.STRAIGHT_LEG_ELEMENT__COUNT;
 import static turnheel.model.pattern.PatternPackage.Literals.STRAIGHT_LEG_ELEMENT__LENGTH;
+import static turnheel.model.pattern.PatternPackage.Literals.WEDGE_TOE_ELEMENT__CAST_ON;
 import static turnheel.model.pattern.PatternPackage.Literals.WEDGE_TOE_ELEMENT__INCREASE;
 
 import java.util.Arrays;
@@ -32,11 +46,13 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.Lengths;
 import turnheel.engine.design.Materials;
 import turnheel.model.Door;
 import turnheel.model.Literals;
 import turnheel.model.PartElements;
 import turnheel.model.StitchPatternText;
+import turnheel.model.pattern.LengthsElement;
 import turnheel.model.pattern.Pattern;
 import turnheel.model.pattern.StitchPatternElement;
 
@@ -46,8 +62,9 @@ import turnheel.model.pattern.StitchPatternElement;
  * decided for them, so that {@code new} can apply them in this order.
  */
 enum PatternOption {
-    TITLE, DIRECTION, GAUGE, TOE, HEEL, LEG, CUFF, INCREASE, TURN, HEEL_TURN, FLAP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS,
-    STITCH_PATTERN, YARN, SWATCH;
+    TITLE, DIRECTION, GAUGE, TOE, HEEL, LEG, CUFF, INCREASE, CAST_ON, LEAN, TURN, HEEL_TURN, FLAP, FLAP_FABRIC,
+    FLAP_EDGE, PICK_UP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS, STITCH_PATTERN, FOOT_LENGTH_MODE, LEG_LENGTH_MODE,
+    CUFF_LENGTH_MODE, SNAP, YARN, SWATCH;
 
     String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
@@ -74,7 +91,8 @@ enum PatternOption {
             case STITCH_PATTERN -> StitchPatternText.of(document.getStitchPatterns());
             case YARN -> MaterialsText.yarn(Door.materials(document));
             case SWATCH -> MaterialsText.swatch(Door.materials(document));
-            case INCREASE, TURN, HEEL_TURN, FLAP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS -> places(document)
+            case INCREASE, CAST_ON, LEAN, TURN, HEEL_TURN, FLAP, FLAP_FABRIC, FLAP_EDGE, PICK_UP, CAP, LENGTH,
+                    LEG_COUNT, CUFF_ADJUSTS, FOOT_LENGTH_MODE, LEG_LENGTH_MODE, CUFF_LENGTH_MODE, SNAP -> places(document)
                     .map(place -> AttributeText.of(place.attribute(), place.value()))
                     .distinct().collect(Collectors.joining(" "));
         };
@@ -97,7 +115,12 @@ enum PatternOption {
             case STITCH_PATTERN -> writeStitchPatterns(document, given, value);
             case YARN -> write(document, MaterialsText.withYarn(Door.materials(document), given, value));
             case SWATCH -> write(document, MaterialsText.withSwatch(Door.materials(document), given, value));
-            case INCREASE, TURN, HEEL_TURN, FLAP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS -> writeChoice(document, given, value);
+            case INCREASE, CAST_ON, LEAN, TURN, HEEL_TURN, FLAP, FLAP_FABRIC, FLAP_EDGE, PICK_UP, CAP, LENGTH,
+                    LEG_COUNT, CUFF_ADJUSTS -> writeChoice(document, given, value);
+            case FOOT_LENGTH_MODE, LEG_LENGTH_MODE, CUFF_LENGTH_MODE, SNAP -> {
+                document.setLengths(lengths(document));
+                writeChoice(document, given, value);
+            }
         }
     }
 
@@ -131,6 +154,11 @@ enum PatternOption {
         return PartKind.word(part, ((EObject) document.eGet(part)).eClass());
     }
 
+    /** How the document says lengths, or a new element that says them as usual. */
+    private static LengthsElement lengths(Pattern document) {
+        return Objects.requireNonNullElseGet(document.getLengths(), () -> PartElements.lengths(Lengths.USUAL));
+    }
+
     /** An attribute of a part that is in the document. */
     private record Place(EObject element, EAttribute attribute) {
         Object value() {
@@ -139,8 +167,9 @@ enum PatternOption {
     }
 
     private Stream<Place> places(Pattern document) {
-        return Stream.of(PATTERN__TOE, PATTERN__HEEL, PATTERN__LEG, PATTERN__CUFF)
-                .map(part -> (EObject) document.eGet(part))
+        Stream<EObject> parts = Stream.of(PATTERN__TOE, PATTERN__HEEL, PATTERN__LEG, PATTERN__CUFF)
+                .map(part -> (EObject) document.eGet(part));
+        return Stream.concat(parts, Stream.of(lengths(document)))
                 .flatMap(element -> Arrays.stream(attributes())
                         .filter(attribute -> attribute.getEContainingClass().isInstance(element))
                         .map(attribute -> new Place(element, attribute)));
@@ -150,13 +179,24 @@ enum PatternOption {
         return switch (this) {
             case INCREASE -> new EAttribute[] {ROUND_TOE_ELEMENT__INCREASE, WEDGE_TOE_ELEMENT__INCREASE,
                     STAR_TOE_ELEMENT__INCREASE, ASYMMETRIC_TOE_ELEMENT__INCREASE};
+            case CAST_ON -> new EAttribute[] {ROUND_TOE_ELEMENT__CAST_ON, WEDGE_TOE_ELEMENT__CAST_ON,
+                    STAR_TOE_ELEMENT__CAST_ON, ASYMMETRIC_TOE_ELEMENT__CAST_ON};
+            case LEAN -> new EAttribute[] {ROUND_TOE_ELEMENT__LEAN, STAR_TOE_ELEMENT__LEAN,
+                    AFTERTHOUGHT_HEEL_ELEMENT__LEAN};
             case TURN -> new EAttribute[] {SHORT_ROW_TOE_ELEMENT__TURN, SHORT_ROW_HEEL_ELEMENT__TURN};
             case HEEL_TURN -> new EAttribute[] {FLAP_HEEL_ELEMENT__TURN};
             case FLAP -> new EAttribute[] {FLAP_HEEL_ELEMENT__FLAP_LENGTH};
+            case FLAP_FABRIC -> new EAttribute[] {FLAP_HEEL_ELEMENT__FABRIC};
+            case FLAP_EDGE -> new EAttribute[] {FLAP_HEEL_ELEMENT__EDGE};
+            case PICK_UP -> new EAttribute[] {FLAP_HEEL_ELEMENT__PICK_UP};
             case CAP -> new EAttribute[] {AFTERTHOUGHT_HEEL_ELEMENT__CAP};
             case LENGTH -> new EAttribute[] {STRAIGHT_LEG_ELEMENT__LENGTH, CALF_LEG_ELEMENT__LENGTH};
             case LEG_COUNT -> new EAttribute[] {STRAIGHT_LEG_ELEMENT__COUNT, CALF_LEG_ELEMENT__COUNT};
             case CUFF_ADJUSTS -> new EAttribute[] {RIB_CUFF_ELEMENT__MAY_ADJUST};
+            case FOOT_LENGTH_MODE -> new EAttribute[] {LENGTHS_ELEMENT__FOOT};
+            case LEG_LENGTH_MODE -> new EAttribute[] {LENGTHS_ELEMENT__LEG};
+            case CUFF_LENGTH_MODE -> new EAttribute[] {LENGTHS_ELEMENT__CUFF};
+            case SNAP -> new EAttribute[] {LENGTHS_ELEMENT__SNAP};
             case TITLE, DIRECTION, GAUGE, TOE, HEEL, LEG, CUFF, STITCH_PATTERN, YARN, SWATCH -> new EAttribute[0];
         };
     }

@@ -9,6 +9,7 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import turnheel.engine.design.FlapLength;
+import turnheel.engine.design.PickUp;
 import turnheel.engine.design.Quantity;
 import turnheel.model.pattern.EntryElement;
 import turnheel.model.pattern.Pattern;
@@ -75,6 +76,7 @@ final class EveryClass {
             case "double" -> 2.5;
             case "boolean" -> true;
             case "FlapLength" -> FlapLength.parse("60 mm");
+            case "PickUp" -> PickUp.parse("0.75 stitches/row");
             case "String" -> "text of " + attribute.getName();
             case "Gauge" -> Literals.gauge("8/1 in");
             case "Key" -> Patterns.key("cuff.height");

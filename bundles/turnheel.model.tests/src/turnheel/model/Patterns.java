@@ -32,7 +32,7 @@ final class Patterns {
                 direction="toe-up"
                 stitchGauge="32/10 cm"
                 roundGauge="44/10 cm">
-              <toe xsi:type="turnheel:RoundToe" lines="4" increase="make-one"/>
+              <toe xsi:type="turnheel:RoundToe" lines="4" increase="make-one" castOn="unworked" lean="right"/>
               <heel xsi:type="turnheel:ShortRowHeel" turn="wrapped"/>
               <leg xsi:type="turnheel:StraightLeg" length="crew" count="as-foot"/>
               <cuff xsi:type="turnheel:RibCuff" knit="2" purl="2" mayAdjust="false"/>

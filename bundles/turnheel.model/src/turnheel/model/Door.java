@@ -26,6 +26,7 @@ import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.Heel;
 import turnheel.engine.design.HemCuff;
 import turnheel.engine.design.Leg;
+import turnheel.engine.design.Lengths;
 import turnheel.engine.design.Materials;
 import turnheel.engine.design.OwnRow;
 import turnheel.engine.design.Quantity;
@@ -55,6 +56,7 @@ import turnheel.model.pattern.FlapHeelElement;
 import turnheel.model.pattern.HeelElement;
 import turnheel.model.pattern.HemCuffElement;
 import turnheel.model.pattern.LegElement;
+import turnheel.model.pattern.LengthsElement;
 import turnheel.model.pattern.MaterialsElement;
 import turnheel.model.pattern.OwnRowElement;
 import turnheel.model.pattern.Pattern;
@@ -106,6 +108,8 @@ public final class Door {
                 .flatMap(element -> accepted(element, () -> stitchPattern(element)).stream()).toList();
         MaterialsElement stuff = pattern.getMaterials();
         Optional<Materials> materials = accepted(stuff == null ? pattern : stuff, () -> materials(stuff));
+        LengthsElement said = pattern.getLengths();
+        Optional<Lengths> lengths = accepted(said == null ? pattern : said, () -> lengths(said));
         List<Size> sizes = sizes(pattern.getSizes());
         List<OwnRow> ownRows = ownRows(pattern.getOwnRows());
         if (!problems.isEmpty()) {
@@ -114,7 +118,7 @@ public final class Door {
         String title = pattern.getTitle() == null ? "" : pattern.getTitle();
         return accepted(pattern, () -> new Design(title, pattern.getDirection(), pattern.getStitchGauge(),
                 pattern.getRoundGauge(), toe.orElseThrow(), heel.orElseThrow(), leg.orElseThrow(), cuff.orElseThrow(),
-                stitchPatterns, materials.orElseThrow(), sizes, ownRows));
+                stitchPatterns, materials.orElseThrow(), lengths.orElseThrow(), sizes, ownRows));
     }
 
     // Generated interfaces cannot be sealed: each "default" is met by a test that sends every class of the .ecore
@@ -122,11 +126,13 @@ public final class Door {
 
     private static Toe toe(ToeElement element) {
         return switch (element) {
-            case RoundToeElement round -> new RoundToe(round.getLines(), round.getIncrease());
-            case WedgeToeElement wedge -> new WedgeToe(wedge.getIncrease());
-            case StarToeElement star -> new StarToe(star.getIncrease());
+            case RoundToeElement round ->
+                new RoundToe(round.getLines(), round.getIncrease(), round.getCastOn(), round.getLean());
+            case WedgeToeElement wedge -> new WedgeToe(wedge.getIncrease(), wedge.getCastOn());
+            case StarToeElement star -> new StarToe(star.getIncrease(), star.getCastOn(), star.getLean());
             case ShortRowToeElement shortRow -> new ShortRowToe(shortRow.getTurn());
-            case AsymmetricToeElement asymmetric -> new AsymmetricToe(asymmetric.getIncrease());
+            case AsymmetricToeElement asymmetric ->
+                new AsymmetricToe(asymmetric.getIncrease(), asymmetric.getCastOn());
             default -> throw unknown(element);
         };
     }
@@ -134,8 +140,10 @@ public final class Door {
     private static Heel heel(HeelElement element) {
         return switch (element) {
             case ShortRowHeelElement shortRow -> new ShortRowHeel(shortRow.getTurn());
-            case FlapHeelElement flap -> new FlapHeel(flap.getTurn(), flap.getFlapLength());
-            case AfterthoughtHeelElement afterthought -> new AfterthoughtHeel(afterthought.getCap());
+            case FlapHeelElement flap -> new FlapHeel(flap.getTurn(), flap.getFlapLength(), flap.getFabric(),
+                    flap.getEdge(), flap.getPickUp());
+            case AfterthoughtHeelElement afterthought ->
+                new AfterthoughtHeel(afterthought.getCap(), afterthought.getLean());
             default -> throw unknown(element);
         };
     }
@@ -181,6 +189,11 @@ public final class Door {
         Optional<Swatch> swatch = Optional.ofNullable(element.getSwatch())
                 .map(piece -> new Swatch(piece.getStitches(), piece.getRounds(), piece.getGrams()));
         return new Materials(yarn, optional(element.getBalls()), swatch, new Share(element.getMarginPercent()));
+    }
+
+    private static Lengths lengths(LengthsElement element) {
+        return element == null ? Lengths.USUAL
+                : new Lengths(element.getFoot(), element.getLeg(), element.getCuff(), element.getSnap());
     }
 
     private static OptionalInt optional(Integer number) {

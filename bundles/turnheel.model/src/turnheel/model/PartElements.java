@@ -8,6 +8,7 @@ import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.Heel;
 import turnheel.engine.design.HemCuff;
 import turnheel.engine.design.Leg;
+import turnheel.engine.design.Lengths;
 import turnheel.engine.design.Materials;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RolledCuff;
@@ -26,6 +27,7 @@ import turnheel.model.pattern.CuffElement;
 import turnheel.model.pattern.FlapHeelElement;
 import turnheel.model.pattern.HeelElement;
 import turnheel.model.pattern.LegElement;
+import turnheel.model.pattern.LengthsElement;
 import turnheel.model.pattern.MaterialsElement;
 import turnheel.model.pattern.PatternFactory;
 import turnheel.model.pattern.RibCuffElement;
@@ -55,16 +57,21 @@ public final class PartElements {
                 RoundToeElement element = FACTORY.createRoundToeElement();
                 element.setLines(round.lines());
                 element.setIncrease(round.increase());
+                element.setCastOn(round.castOn());
+                element.setLean(round.lean());
                 yield element;
             }
             case WedgeToe wedge -> {
                 WedgeToeElement element = FACTORY.createWedgeToeElement();
                 element.setIncrease(wedge.increase());
+                element.setCastOn(wedge.castOn());
                 yield element;
             }
             case StarToe star -> {
                 StarToeElement element = FACTORY.createStarToeElement();
                 element.setIncrease(star.increase());
+                element.setCastOn(star.castOn());
+                element.setLean(star.lean());
                 yield element;
             }
             case ShortRowToe shortRow -> {
@@ -75,6 +82,7 @@ public final class PartElements {
             case AsymmetricToe asymmetric -> {
                 AsymmetricToeElement element = FACTORY.createAsymmetricToeElement();
                 element.setIncrease(asymmetric.increase());
+                element.setCastOn(asymmetric.castOn());
                 yield element;
             }
         };
@@ -92,11 +100,15 @@ public final class PartElements {
                 FlapHeelElement element = FACTORY.createFlapHeelElement();
                 element.setTurn(flap.turn());
                 element.setFlapLength(flap.length());
+                element.setFabric(flap.fabric());
+                element.setEdge(flap.edge());
+                element.setPickUp(flap.pickUp());
                 yield element;
             }
             case AfterthoughtHeel afterthought -> {
                 AfterthoughtHeelElement element = FACTORY.createAfterthoughtHeelElement();
                 element.setCap(afterthought.cap());
+                element.setLean(afterthought.lean());
                 yield element;
             }
         };
@@ -167,6 +179,16 @@ public final class PartElements {
             piece.setGrams(swatch.grams());
             element.setSwatch(piece);
         });
+        return element;
+    }
+
+    /** A new element that describes how lengths are said. */
+    public static LengthsElement lengths(Lengths lengths) {
+        LengthsElement element = FACTORY.createLengthsElement();
+        element.setFoot(lengths.foot());
+        element.setLeg(lengths.leg());
+        element.setCuff(lengths.cuff());
+        element.setSnap(lengths.snap());
         return element;
     }
 }

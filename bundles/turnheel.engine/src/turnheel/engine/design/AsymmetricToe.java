@@ -5,6 +5,12 @@ package turnheel.engine.design;
  * later. The second sock of the pair is its mirror.
  *
  * @param increase how it grows toe-up; cuff-down it decreases
+ * @param castOn how it begins toe-up
  */
-public record AsymmetricToe(Increase increase) implements Toe {
+public record AsymmetricToe(Increase increase, CastOn castOn) implements Toe {
+
+    /** From a cast-on that is still to be worked. */
+    public AsymmetricToe(Increase increase) {
+        this(increase, CastOn.UNWORKED);
+    }
 }

@@ -32,9 +32,11 @@ import static turnheel.engine.term.Terms.number;
 import static turnheel.engine.term.Terms.plus;
 import static turnheel.engine.term.Terms.times;
 
+import turnheel.engine.design.Direction;
 import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.FlapLength;
 import turnheel.engine.design.HeelTurn;
+import turnheel.engine.design.PickUp;
 import turnheel.engine.term.Term;
 
 /** Flap and gusset, and its mirror gusset and flap: domain § 5. Counts follow by counting. */
@@ -52,15 +54,33 @@ final class FlapHeelRules {
         Term stitches = HEEL_STITCHES.term();
         Term leg = LEG_STITCHES.term();
         book.rule(HEEL_STITCHES, nearest(dividedBy(leg, TWO)));
-        book.rule(HEEL_CORNER, number(1));
         turn(book, heel.turn());
-        book.rule(HEEL_FLAP_ROWS, flapRows(heel.length()));
-        book.rule(HEEL_PICK_UP, plus(dividedBy(HEEL_FLAP_ROWS.term(), TWO), HEEL_CORNER.term()));
+        book.rule(HEEL_FLAP_ROWS, flapRows(heel.length(), heel.pickUp()));
+        pickUp(book, heel.pickUp());
         book.rule(HEEL_AFTER_PICK_UP, plus(plus(HEEL_AFTER_TURN.term(), times(TWO, HEEL_PICK_UP.term())),
                 minus(leg, stitches)));
         book.rule(HEEL_GUSSET_DECREASES, dividedBy(minus(HEEL_AFTER_PICK_UP.term(), FOOT_STITCHES.term()), TWO));
-        HeelRules.reach(book, HEEL_TURN_ROWS.term(), times(TWO, HEEL_GUSSET_DECREASES.term()));
+        HeelRules.reach(book, HEEL_TURN_ROWS.term(), gussetRounds(Direction.CUFF_DOWN));
         height(book);
+    }
+
+    /** Rounds of the foot that the gusset takes: every second one shapes it. */
+    static Term gussetRounds(Direction direction) {
+        return times(TWO, switch (direction) {
+            case TOE_UP -> HEEL_GUSSET_INCREASES.term();
+            case CUFF_DOWN -> HEEL_GUSSET_DECREASES.term();
+        });
+    }
+
+    private static void pickUp(RuleBook book, PickUp pickUp) {
+        switch (pickUp) {
+            case PickUp.HalfTheRows half -> {
+                book.rule(HEEL_CORNER, number(1));
+                book.rule(HEEL_PICK_UP, plus(dividedBy(HEEL_FLAP_ROWS.term(), TWO), HEEL_CORNER.term()));
+            }
+            case PickUp.StitchesPerRow(double ratio) ->
+                book.rule(HEEL_PICK_UP, nearest(times(number(ratio), HEEL_FLAP_ROWS.term())));
+        }
     }
 
     private static void turn(RuleBook book, HeelTurn turn) {
@@ -81,17 +101,25 @@ final class FlapHeelRules {
         }
     }
 
-    private static Term flapRows(FlapLength length) {
+    private static Term flapRows(FlapLength length, PickUp pickUp) {
         return switch (length) {
-            case FlapLength.FromBody fromBody -> {
-                Term gained = plus(minus(wantedGusset(), HEEL_CORNER.term()), dividedBy(HEEL_TURN_ROWS.term(), TWO));
-                Term legAbove = dividedBy(minus(LEG_STITCHES.term(), FOOT_STITCHES.term()), TWO);
-                yield within(times(TWO, minus(gained, legAbove)));
-            }
+            case FlapLength.FromBody fromBody -> within(rowsFor(pickUp, wantedGusset()));
             case FlapLength.RowsPerStitch(double ratio) ->
                 nearest(times(number(ratio), HEEL_STITCHES.term()), number(0), TWO);
             case FlapLength.Height(var height) ->
                 nearest(dividedBy(times(number(height.mm()), GAUGE_FLAP.term()), number(100)), number(0), TWO);
+        };
+    }
+
+    /** Even rows along which so much is picked up that a gusset of {@code pairs} is left, or one nearest to it. */
+    private static Term rowsFor(PickUp pickUp, Term pairs) {
+        Term halfTurn = dividedBy(HEEL_TURN_ROWS.term(), TWO);
+        Term legAbove = dividedBy(minus(LEG_STITCHES.term(), FOOT_STITCHES.term()), TWO);
+        return switch (pickUp) {
+            case PickUp.HalfTheRows half ->
+                times(TWO, minus(plus(minus(pairs, HEEL_CORNER.term()), halfTurn), legAbove));
+            case PickUp.StitchesPerRow(double ratio) ->
+                nearest(dividedBy(minus(plus(pairs, halfTurn), legAbove), number(ratio)), number(0), TWO);
         };
     }
 
@@ -125,7 +153,7 @@ final class FlapHeelRules {
         book.rule(HEEL_GUSSET_INCREASES, greatest(number(0), least(most, increases(heel.length()))));
         book.rule(HEEL_WIDEST, plus(FOOT_STITCHES.term(), times(TWO, HEEL_GUSSET_INCREASES.term())));
         book.rule(HEEL_FLAP_ROWS, times(TWO, HEEL_GUSSET_INCREASES.term()));
-        HeelRules.reach(book, HEEL_TURN_ROWS.term(), times(TWO, HEEL_GUSSET_INCREASES.term()));
+        HeelRules.reach(book, HEEL_TURN_ROWS.term(), gussetRounds(Direction.TOE_UP));
         height(book);
     }
 

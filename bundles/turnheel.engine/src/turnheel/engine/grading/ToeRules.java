@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.function.ToIntFunction;
 
 import turnheel.engine.design.AsymmetricToe;
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.Direction;
@@ -54,19 +55,25 @@ final class ToeRules {
 
     private static Term roundsAlongFoot(Design design) {
         return switch (design.toe()) {
-            case RoundToe toe -> withSetUp(design.direction());
-            case WedgeToe toe -> withSetUp(design.direction());
-            case AsymmetricToe toe -> withSetUp(design.direction());
-            case StarToe toe -> plus(withSetUp(design.direction()), StarToeRules.adjustingRounds());
+            case RoundToe toe -> withSetUp(design.direction(), toe.castOn());
+            case WedgeToe toe -> withSetUp(design.direction(), toe.castOn());
+            case AsymmetricToe toe -> withSetUp(design.direction(), toe.castOn());
+            case StarToe toe -> plus(withSetUp(design.direction(), toe.castOn()), StarToeRules.adjustingRounds());
             // the cup folds, so of its rows half lie along the foot
             case ShortRowToe toe -> times(number(2), Catalogue.TOE_EACH_SIDE.term());
         };
     }
 
-    /** The round on which a closed cast-on's stitches are first worked counts along the foot but shapes nothing. */
-    private static Term withSetUp(Direction direction) {
+    /**
+     * The round on which a closed cast-on's stitches are first worked counts along the foot but shapes nothing. Half a
+     * set-up round completes the one that the cast-on began, so that it adds none: domain § 4.
+     */
+    private static Term withSetUp(Direction direction, CastOn castOn) {
         return switch (direction) {
-            case TOE_UP -> plus(TOE_ROUNDS.term(), number(1));
+            case TOE_UP -> switch (castOn) {
+                case UNWORKED -> plus(TOE_ROUNDS.term(), number(1));
+                case HALF_WORKED -> TOE_ROUNDS.term();
+            };
             case CUFF_DOWN -> TOE_ROUNDS.term();
         };
     }

@@ -6,6 +6,7 @@ import static turnheel.engine.shaping.Needle.work;
 import java.util.ArrayList;
 import java.util.List;
 
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Increase;
 import turnheel.engine.stitch.Step;
 import turnheel.engine.stitch.Stitch;
@@ -40,9 +41,9 @@ final class AsymmetricToeShaping {
         Whole.share(tip, SIDES);
     }
 
-    List<Round> toeUp() {
+    List<Round> toeUp(CastOn castOn) {
         Needle needle = new Needle(0);
-        ClosedCastOn.begin(needle, tip);
+        ClosedCastOn.begin(needle, castOn, tip);
         int together = everyRound + alternate - alone;
         for (int i = 0; i < everyRound + alternate; i++) {
             boolean bothLines = i < together;

@@ -23,15 +23,20 @@ import static turnheel.engine.stitch.Stitch.MAKE_ONE_RIGHT;
 import static turnheel.engine.stitch.Stitch.PICK_UP_AND_KNIT;
 import static turnheel.engine.stitch.Stitch.PURL;
 import static turnheel.engine.stitch.Stitch.PURL_TWO_TOGETHER;
+import static turnheel.engine.stitch.Stitch.PURL_TWO_TOGETHER_WITH_WRAPS;
 import static turnheel.engine.stitch.Stitch.PURL_WITH_WRAPS;
 import static turnheel.engine.stitch.Stitch.SLIP;
 import static turnheel.engine.stitch.Stitch.SLIP_SLIP_KNIT;
+import static turnheel.engine.stitch.Stitch.SLIP_SLIP_KNIT_WITH_WRAPS;
 import static turnheel.engine.stitch.Stitch.TURN;
 import static turnheel.engine.stitch.Stitch.WRAP_AND_TURN;
 
 import java.util.List;
+import java.util.stream.Stream;
 
-import turnheel.engine.design.HeelTurn;
+import turnheel.engine.design.FlapFabric;
+import turnheel.engine.design.FlapHeel;
+import turnheel.engine.stitch.Step;
 import turnheel.engine.stitch.Stitch;
 
 /** Flap, turn and gusset, row by row, in both directions: domain § 5. Odd rows are worked on the right side. */
@@ -44,13 +49,13 @@ final class FlapHeelShaping {
     }
 
     /** Cuff-down: the flap, the turn, and the round that picks up along the flap and takes the instep back. */
-    List<Round> flapAndTurn(HeelTurn turn) {
+    List<Round> flapAndTurn(FlapHeel heel) {
         int stitches = whole.count(HEEL_STITCHES);
         Needle needle = new Needle(stitches);
         for (int row = 1; row <= whole.count(HEEL_FLAP_ROWS); row++) {
-            needle.row(steps(work(SLIP), work(plain(row), stitches - 1), work(TURN)));
+            needle.row(turned(new FlapRows(heel.fabric()).between(heel.edge(), row, stitches)));
         }
-        switch (turn) {
+        switch (heel.turn()) {
             case ROUND -> roundTurn(needle, stitches);
             case SQUARE -> squareTurn(needle, stitches);
         }
@@ -148,7 +153,7 @@ final class FlapHeelShaping {
     }
 
     /** Toe-up: short rows out to the centre, then a flap that joins one gusset stitch a row, in its first two the wraps. */
-    List<Round> turnAndFlap() {
+    List<Round> turnAndFlap(FlapFabric fabric) {
         int stitches = whole.count(HEEL_STITCHES);
         int gusset = whole.count(HEEL_GUSSET_INCREASES);
         int eachSide = whole.count(HEEL_EACH_SIDE);
@@ -162,13 +167,19 @@ final class FlapHeelShaping {
             int fromEdge = row == 1 ? gusset : 0;
             needle.turn(steps(work(plain(row), fromEdge + stitches - row), work(WRAP_AND_TURN)));
         }
-        needle.row(steps(work(KNIT, centre), work(KNIT_WITH_WRAPS, eachSide - 1), work(SLIP_SLIP_KNIT), work(TURN)));
+        needle.row(steps(work(KNIT, centre), work(KNIT_WITH_WRAPS, eachSide - 1),
+                work(SLIP_SLIP_KNIT_WITH_WRAPS), work(TURN)));
         needle.row(steps(work(SLIP), work(PURL, centre + eachSide - 1), work(PURL_WITH_WRAPS, eachSide - 1),
-                work(PURL_TWO_TOGETHER), work(TURN)));
+                work(PURL_TWO_TOGETHER_WITH_WRAPS), work(TURN)));
         for (int row = 3; row <= flapRows; row++) {
-            needle.row(steps(work(SLIP), work(plain(row), stitches - 2), work(join(row)), work(TURN)));
+            needle.row(turned(new FlapRows(fabric).fromSlipped(row, stitches - 1), join(row)));
         }
         return needle.rounds();
+    }
+
+    private static List<Step> turned(List<Step> worked, Stitch... atEnd) {
+        return Stream.of(worked.stream(), Stream.of(atEnd).map(stitch -> new Step.Work(stitch, 1)),
+                Stream.of(new Step.Work(TURN, 1))).<Step>flatMap(steps -> steps).toList();
     }
 
     private static Stitch plain(int row) {

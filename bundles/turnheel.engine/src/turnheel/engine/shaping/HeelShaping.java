@@ -30,9 +30,9 @@ final class HeelShaping {
             case ShortRowHeel shortRow -> shortRow(shortRow);
             case FlapHeel flap -> {
                 FlapHeelShaping shaping = new FlapHeelShaping(whole);
-                yield toeUp ? shaping.turnAndFlap() : shaping.flapAndTurn(flap.turn());
+                yield toeUp ? shaping.turnAndFlap(flap.fabric()) : shaping.flapAndTurn(flap);
             }
-            case AfterthoughtHeel afterthought -> afterthought(afterthought.cap());
+            case AfterthoughtHeel afterthought -> afterthought(afterthought);
         };
     }
 
@@ -59,15 +59,16 @@ final class HeelShaping {
         }
     }
 
-    private List<Round> afterthought(AfterthoughtHeel.Cap cap) {
+    private List<Round> afterthought(AfterthoughtHeel heel) {
         Needle needle = new Needle(0);
         needle.unnumbered(RoundKind.PICK_UP, steps(work(Stitch.PICK_UP_AND_KNIT, whole.count(Catalogue.HEEL_PICK_UP))));
         int tip = whole.count(Catalogue.HEEL_TIP);
         int everyRound = whole.count(Catalogue.HEEL_EVERY_ROUND);
         int alternate = whole.count(Catalogue.HEEL_ALTERNATE);
-        switch (cap) {
+        switch (heel.cap()) {
             case WEDGE -> new WedgeTaperShaping(Increase.MAKE_ONE, tip, everyRound, alternate).narrow(needle);
-            case ROUND -> new RoundTaperShaping(Increase.MAKE_ONE, whole.count(Catalogue.HEEL_POINTS), tip, everyRound,
+            case ROUND -> new RoundTaperShaping(
+                    new Sections(Increase.MAKE_ONE, heel.lean(), whole.count(Catalogue.HEEL_POINTS)), tip, everyRound,
                     alternate, whole.count(Catalogue.HEEL_PLAIN_BETWEEN)).narrow(needle);
         }
         return needle.rounds();

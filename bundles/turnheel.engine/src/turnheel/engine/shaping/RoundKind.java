@@ -4,7 +4,9 @@ import java.util.Locale;
 
 /** What a round is for. */
 public enum RoundKind {
-    CAST_ON, SET_UP, PLAIN, INCREASE, DECREASE,
+    CAST_ON,
+    /** First works the stitches of a cast-on: all of them, or the half that it left unworked, which ends the round. */
+    SET_UP, PLAIN, INCREASE, DECREASE,
     /** A flat short row. */
     ROW, TURN, PICK_UP, RIB, BIND_OFF,
     /** The last stitches of a toe are grafted or drawn closed. */

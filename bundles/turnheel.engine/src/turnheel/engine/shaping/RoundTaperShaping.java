@@ -7,7 +7,7 @@ import static turnheel.engine.stitch.Stitch.GRAFT;
 
 import java.util.List;
 
-import turnheel.engine.design.Increase;
+import turnheel.engine.design.CastOn;
 
 /** A spiral of shaping lines, round by round: a round toe, or the cap of an afterthought heel. Domain § 3. */
 final class RoundTaperShaping {
@@ -16,24 +16,24 @@ final class RoundTaperShaping {
     private static final int MOST_DRAWN_CLOSED = 8;
 
     private final Sections sections;
-    private final int castOn;
+    private final int tip;
     private final int everyRound;
     private final int alternate;
     private final int plainBetween;
 
     /** @throws Whole.NotKnittable when the tip does not divide into the lines */
-    RoundTaperShaping(Increase increase, int lines, int castOn, int everyRound, int alternate, int plainBetween) {
-        this.sections = new Sections(increase, lines);
-        this.castOn = castOn;
+    RoundTaperShaping(Sections sections, int tip, int everyRound, int alternate, int plainBetween) {
+        this.sections = sections;
+        this.tip = tip;
         this.everyRound = everyRound;
         this.alternate = alternate;
         this.plainBetween = plainBetween;
-        Whole.share(castOn, lines);
+        Whole.share(tip, sections.count());
     }
 
-    List<Round> toeUp() {
+    List<Round> toeUp(CastOn castOn) {
         Needle needle = new Needle(0);
-        ClosedCastOn.begin(needle, castOn);
+        ClosedCastOn.begin(needle, castOn, tip);
         for (int i = 0; i < everyRound; i++) {
             sections.widen(needle, i > 0);
         }
@@ -58,10 +58,10 @@ final class RoundTaperShaping {
         for (int i = 0; i < everyRound; i++) {
             sections.narrow(needle);
         }
-        if (castOn <= MOST_DRAWN_CLOSED) {
-            needle.unnumbered(RoundKind.GRAFT, steps(work(DRAW_CLOSED, castOn)));
+        if (tip <= MOST_DRAWN_CLOSED) {
+            needle.unnumbered(RoundKind.GRAFT, steps(work(DRAW_CLOSED, tip)));
         } else {
-            needle.unnumbered(RoundKind.GRAFT, steps(work(GRAFT, Whole.share(castOn, 2))));
+            needle.unnumbered(RoundKind.GRAFT, steps(work(GRAFT, Whole.share(tip, 2))));
         }
     }
 }

@@ -5,7 +5,7 @@ import static turnheel.engine.shaping.Needle.work;
 
 import java.util.List;
 
-import turnheel.engine.design.Increase;
+import turnheel.engine.design.CastOn;
 import turnheel.engine.stitch.Stitch;
 
 /**
@@ -18,16 +18,16 @@ final class StarToeShaping {
     private final int plainMost;
     private final int widest;
 
-    StarToeShaping(Increase increase, int sections, int plainMost, int widest) {
-        this.sections = new Sections(increase, sections);
+    StarToeShaping(Sections sections, int plainMost, int widest) {
+        this.sections = sections;
         this.plainMost = plainMost;
         this.widest = widest;
     }
 
     /** Begins with one stitch a section; plain rounds follow their increase, so that it ends plain. */
-    List<Round> toeUp(int foot) {
+    List<Round> toeUp(CastOn castOn, int foot) {
         Needle needle = new Needle(0);
-        ClosedCastOn.begin(needle, sections.count());
+        ClosedCastOn.begin(needle, castOn, sections.count());
         int section = Whole.share(widest, sections.count());
         for (int after = 2; after <= section; after++) {
             // only the first increase has no plain round after it

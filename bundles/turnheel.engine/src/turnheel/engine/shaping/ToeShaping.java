@@ -28,10 +28,10 @@ final class ToeShaping {
 
     List<Round> toeUp(Toe toe) {
         return switch (toe) {
-            case RoundToe round -> round(round.increase()).toeUp();
-            case WedgeToe wedge -> wedge(wedge.increase()).toeUp();
-            case StarToe star -> star(star.increase()).toeUp(foot());
-            case AsymmetricToe asymmetric -> asymmetric(asymmetric.increase()).toeUp();
+            case RoundToe round -> round(round).toeUp(round.castOn());
+            case WedgeToe wedge -> wedge(wedge.increase()).toeUp(wedge.castOn());
+            case StarToe star -> star(star).toeUp(star.castOn(), foot());
+            case AsymmetricToe asymmetric -> asymmetric(asymmetric.increase()).toeUp(asymmetric.castOn());
             case ShortRowToe shortRow -> shortRowToeUp(shortRow.turn());
         };
     }
@@ -39,9 +39,9 @@ final class ToeShaping {
     List<Round> cuffDown(Toe toe) {
         Needle needle = new Needle(foot());
         switch (toe) {
-            case RoundToe round -> round(round.increase()).narrow(needle);
+            case RoundToe round -> round(round).narrow(needle);
             case WedgeToe wedge -> wedge(wedge.increase()).narrow(needle);
-            case StarToe star -> star(star.increase()).narrow(needle);
+            case StarToe star -> star(star).narrow(needle);
             case AsymmetricToe asymmetric -> asymmetric(asymmetric.increase()).narrow(needle);
             case ShortRowToe shortRow -> {
                 return shortRowCuffDown(shortRow.turn());
@@ -54,10 +54,10 @@ final class ToeShaping {
         return whole.count(Catalogue.FOOT_STITCHES);
     }
 
-    private RoundTaperShaping round(Increase increase) {
-        return new RoundTaperShaping(increase, whole.count(Catalogue.TOE_POINTS), whole.count(Catalogue.TOE_CAST_ON),
-                whole.count(Catalogue.TOE_EVERY_ROUND), whole.count(Catalogue.TOE_ALTERNATE),
-                whole.count(Catalogue.TOE_PLAIN_BETWEEN));
+    private RoundTaperShaping round(RoundToe toe) {
+        return new RoundTaperShaping(new Sections(toe.increase(), toe.lean(), whole.count(Catalogue.TOE_POINTS)),
+                whole.count(Catalogue.TOE_CAST_ON), whole.count(Catalogue.TOE_EVERY_ROUND),
+                whole.count(Catalogue.TOE_ALTERNATE), whole.count(Catalogue.TOE_PLAIN_BETWEEN));
     }
 
     private WedgeTaperShaping wedge(Increase increase) {
@@ -65,9 +65,9 @@ final class ToeShaping {
                 whole.count(Catalogue.TOE_ALTERNATE));
     }
 
-    private StarToeShaping star(Increase increase) {
-        return new StarToeShaping(increase, whole.count(Catalogue.TOE_POINTS), whole.count(Catalogue.TOE_PLAIN_MOST),
-                whole.count(Catalogue.TOE_SECTIONS_FROM));
+    private StarToeShaping star(StarToe toe) {
+        return new StarToeShaping(new Sections(toe.increase(), toe.lean(), whole.count(Catalogue.TOE_POINTS)),
+                whole.count(Catalogue.TOE_PLAIN_MOST), whole.count(Catalogue.TOE_SECTIONS_FROM));
     }
 
     private AsymmetricToeShaping asymmetric(Increase increase) {

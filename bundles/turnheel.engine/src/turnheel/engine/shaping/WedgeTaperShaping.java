@@ -17,6 +17,7 @@ import static turnheel.engine.stitch.Stitch.YARN_OVER;
 
 import java.util.List;
 
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Increase;
 import turnheel.engine.stitch.Step;
 import turnheel.engine.stitch.Stitch;
@@ -42,9 +43,9 @@ final class WedgeTaperShaping {
         Whole.share(tip, SIDES);
     }
 
-    List<Round> toeUp() {
+    List<Round> toeUp(CastOn castOn) {
         Needle needle = new Needle(0);
-        ClosedCastOn.begin(needle, tip);
+        ClosedCastOn.begin(needle, castOn, tip);
         for (int i = 0; i < everyRound; i++) {
             widen(needle, i > 0);
         }

@@ -4,6 +4,7 @@
 package turnheel.model.pattern;
 
 import turnheel.engine.design.AfterthoughtHeel;
+import turnheel.engine.design.Lean;
 
 /**
  * <!-- begin-user-doc -->
@@ -15,6 +16,7 @@ import turnheel.engine.design.AfterthoughtHeel;
  * </p>
  * <ul>
  *   <li>{@link turnheel.model.pattern.AfterthoughtHeelElement#getCap <em>Cap</em>}</li>
+ *   <li>{@link turnheel.model.pattern.AfterthoughtHeelElement#getLean <em>Lean</em>}</li>
  * </ul>
  *
  * @see turnheel.model.pattern.PatternPackage#getAfterthoughtHeelElement()
@@ -42,5 +44,27 @@ public interface AfterthoughtHeelElement extends HeelElement {
 	 * @generated
 	 */
 	void setCap(AfterthoughtHeel.Cap value);
+
+	/**
+	 * Returns the value of the '<em><b>Lean</b></em>' attribute.
+	 * The default value is <code>"right"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Lean</em>' attribute.
+	 * @see #setLean(Lean)
+	 * @see turnheel.model.pattern.PatternPackage#getAfterthoughtHeelElement_Lean()
+	 * @generated
+	 */
+	Lean getLean();
+
+	/**
+	 * Sets the value of the '{@link turnheel.model.pattern.AfterthoughtHeelElement#getLean <em>Lean</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Lean</em>' attribute.
+	 * @see #getLean()
+	 * @generated
+	 */
+	void setLean(Lean value);
 
 } // AfterthoughtHeelElement

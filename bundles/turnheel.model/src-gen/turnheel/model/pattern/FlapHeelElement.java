@@ -3,8 +3,11 @@
  */
 package turnheel.model.pattern;
 
+import turnheel.engine.design.FlapEdge;
+import turnheel.engine.design.FlapFabric;
 import turnheel.engine.design.FlapLength;
 import turnheel.engine.design.HeelTurn;
+import turnheel.engine.design.PickUp;
 
 /**
  * <!-- begin-user-doc -->
@@ -17,6 +20,9 @@ import turnheel.engine.design.HeelTurn;
  * <ul>
  *   <li>{@link turnheel.model.pattern.FlapHeelElement#getTurn <em>Turn</em>}</li>
  *   <li>{@link turnheel.model.pattern.FlapHeelElement#getFlapLength <em>Flap Length</em>}</li>
+ *   <li>{@link turnheel.model.pattern.FlapHeelElement#getFabric <em>Fabric</em>}</li>
+ *   <li>{@link turnheel.model.pattern.FlapHeelElement#getEdge <em>Edge</em>}</li>
+ *   <li>{@link turnheel.model.pattern.FlapHeelElement#getPickUp <em>Pick Up</em>}</li>
  * </ul>
  *
  * @see turnheel.model.pattern.PatternPackage#getFlapHeelElement()
@@ -66,5 +72,71 @@ public interface FlapHeelElement extends HeelElement {
 	 * @generated
 	 */
 	void setFlapLength(FlapLength value);
+
+	/**
+	 * Returns the value of the '<em><b>Fabric</b></em>' attribute.
+	 * The default value is <code>"plain"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Fabric</em>' attribute.
+	 * @see #setFabric(FlapFabric)
+	 * @see turnheel.model.pattern.PatternPackage#getFlapHeelElement_Fabric()
+	 * @generated
+	 */
+	FlapFabric getFabric();
+
+	/**
+	 * Sets the value of the '{@link turnheel.model.pattern.FlapHeelElement#getFabric <em>Fabric</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Fabric</em>' attribute.
+	 * @see #getFabric()
+	 * @generated
+	 */
+	void setFabric(FlapFabric value);
+
+	/**
+	 * Returns the value of the '<em><b>Edge</b></em>' attribute.
+	 * The default value is <code>"slipped"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Edge</em>' attribute.
+	 * @see #setEdge(FlapEdge)
+	 * @see turnheel.model.pattern.PatternPackage#getFlapHeelElement_Edge()
+	 * @generated
+	 */
+	FlapEdge getEdge();
+
+	/**
+	 * Sets the value of the '{@link turnheel.model.pattern.FlapHeelElement#getEdge <em>Edge</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Edge</em>' attribute.
+	 * @see #getEdge()
+	 * @generated
+	 */
+	void setEdge(FlapEdge value);
+
+	/**
+	 * Returns the value of the '<em><b>Pick Up</b></em>' attribute.
+	 * The default value is <code>"half-the-rows"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Pick Up</em>' attribute.
+	 * @see #setPickUp(PickUp)
+	 * @see turnheel.model.pattern.PatternPackage#getFlapHeelElement_PickUp()
+	 * @generated
+	 */
+	PickUp getPickUp();
+
+	/**
+	 * Sets the value of the '{@link turnheel.model.pattern.FlapHeelElement#getPickUp <em>Pick Up</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Pick Up</em>' attribute.
+	 * @see #getPickUp()
+	 * @generated
+	 */
+	void setPickUp(PickUp value);
 
 } // FlapHeelElement

@@ -184,13 +184,22 @@ public interface PatternPackage extends EPackage {
 	int PATTERN__MATERIALS = 12;
 
 	/**
+	 * The feature id for the '<em><b>Lengths</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PATTERN__LENGTHS = 13;
+
+	/**
 	 * The feature id for the '<em><b>Sizes</b></em>' containment reference list.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PATTERN__SIZES = 13;
+	int PATTERN__SIZES = 14;
 
 	/**
 	 * The feature id for the '<em><b>Own Rows</b></em>' containment reference list.
@@ -199,7 +208,7 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PATTERN__OWN_ROWS = 14;
+	int PATTERN__OWN_ROWS = 15;
 
 	/**
 	 * The number of structural features of the '<em>Pattern</em>' class.
@@ -208,7 +217,7 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PATTERN_FEATURE_COUNT = 15;
+	int PATTERN_FEATURE_COUNT = 16;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.ToeElementImpl <em>Toe Element</em>}' class.
@@ -258,13 +267,31 @@ public interface PatternPackage extends EPackage {
 	int ROUND_TOE_ELEMENT__INCREASE = TOE_ELEMENT_FEATURE_COUNT + 1;
 
 	/**
+	 * The feature id for the '<em><b>Cast On</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROUND_TOE_ELEMENT__CAST_ON = TOE_ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Lean</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROUND_TOE_ELEMENT__LEAN = TOE_ELEMENT_FEATURE_COUNT + 3;
+
+	/**
 	 * The number of structural features of the '<em>Round Toe Element</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int ROUND_TOE_ELEMENT_FEATURE_COUNT = TOE_ELEMENT_FEATURE_COUNT + 2;
+	int ROUND_TOE_ELEMENT_FEATURE_COUNT = TOE_ELEMENT_FEATURE_COUNT + 4;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.WedgeToeElementImpl <em>Wedge Toe Element</em>}' class.
@@ -286,13 +313,22 @@ public interface PatternPackage extends EPackage {
 	int WEDGE_TOE_ELEMENT__INCREASE = TOE_ELEMENT_FEATURE_COUNT + 0;
 
 	/**
+	 * The feature id for the '<em><b>Cast On</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WEDGE_TOE_ELEMENT__CAST_ON = TOE_ELEMENT_FEATURE_COUNT + 1;
+
+	/**
 	 * The number of structural features of the '<em>Wedge Toe Element</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int WEDGE_TOE_ELEMENT_FEATURE_COUNT = TOE_ELEMENT_FEATURE_COUNT + 1;
+	int WEDGE_TOE_ELEMENT_FEATURE_COUNT = TOE_ELEMENT_FEATURE_COUNT + 2;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.StarToeElementImpl <em>Star Toe Element</em>}' class.
@@ -314,13 +350,31 @@ public interface PatternPackage extends EPackage {
 	int STAR_TOE_ELEMENT__INCREASE = TOE_ELEMENT_FEATURE_COUNT + 0;
 
 	/**
+	 * The feature id for the '<em><b>Cast On</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STAR_TOE_ELEMENT__CAST_ON = TOE_ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Lean</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STAR_TOE_ELEMENT__LEAN = TOE_ELEMENT_FEATURE_COUNT + 2;
+
+	/**
 	 * The number of structural features of the '<em>Star Toe Element</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int STAR_TOE_ELEMENT_FEATURE_COUNT = TOE_ELEMENT_FEATURE_COUNT + 1;
+	int STAR_TOE_ELEMENT_FEATURE_COUNT = TOE_ELEMENT_FEATURE_COUNT + 3;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.ShortRowToeElementImpl <em>Short Row Toe Element</em>}' class.
@@ -370,13 +424,22 @@ public interface PatternPackage extends EPackage {
 	int ASYMMETRIC_TOE_ELEMENT__INCREASE = TOE_ELEMENT_FEATURE_COUNT + 0;
 
 	/**
+	 * The feature id for the '<em><b>Cast On</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ASYMMETRIC_TOE_ELEMENT__CAST_ON = TOE_ELEMENT_FEATURE_COUNT + 1;
+
+	/**
 	 * The number of structural features of the '<em>Asymmetric Toe Element</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int ASYMMETRIC_TOE_ELEMENT_FEATURE_COUNT = TOE_ELEMENT_FEATURE_COUNT + 1;
+	int ASYMMETRIC_TOE_ELEMENT_FEATURE_COUNT = TOE_ELEMENT_FEATURE_COUNT + 2;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.HeelElementImpl <em>Heel Element</em>}' class.
@@ -454,13 +517,40 @@ public interface PatternPackage extends EPackage {
 	int FLAP_HEEL_ELEMENT__FLAP_LENGTH = HEEL_ELEMENT_FEATURE_COUNT + 1;
 
 	/**
+	 * The feature id for the '<em><b>Fabric</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FLAP_HEEL_ELEMENT__FABRIC = HEEL_ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Edge</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FLAP_HEEL_ELEMENT__EDGE = HEEL_ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Pick Up</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FLAP_HEEL_ELEMENT__PICK_UP = HEEL_ELEMENT_FEATURE_COUNT + 4;
+
+	/**
 	 * The number of structural features of the '<em>Flap Heel Element</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int FLAP_HEEL_ELEMENT_FEATURE_COUNT = HEEL_ELEMENT_FEATURE_COUNT + 2;
+	int FLAP_HEEL_ELEMENT_FEATURE_COUNT = HEEL_ELEMENT_FEATURE_COUNT + 5;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.AfterthoughtHeelElementImpl <em>Afterthought Heel Element</em>}' class.
@@ -482,13 +572,22 @@ public interface PatternPackage extends EPackage {
 	int AFTERTHOUGHT_HEEL_ELEMENT__CAP = HEEL_ELEMENT_FEATURE_COUNT + 0;
 
 	/**
+	 * The feature id for the '<em><b>Lean</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AFTERTHOUGHT_HEEL_ELEMENT__LEAN = HEEL_ELEMENT_FEATURE_COUNT + 1;
+
+	/**
 	 * The number of structural features of the '<em>Afterthought Heel Element</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int AFTERTHOUGHT_HEEL_ELEMENT_FEATURE_COUNT = HEEL_ELEMENT_FEATURE_COUNT + 1;
+	int AFTERTHOUGHT_HEEL_ELEMENT_FEATURE_COUNT = HEEL_ELEMENT_FEATURE_COUNT + 2;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.LegElementImpl <em>Leg Element</em>}' class.
@@ -916,6 +1015,61 @@ public interface PatternPackage extends EPackage {
 	int SWATCH_ELEMENT_FEATURE_COUNT = 3;
 
 	/**
+	 * The meta object id for the '{@link turnheel.model.pattern.impl.LengthsElementImpl <em>Lengths Element</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.model.pattern.impl.LengthsElementImpl
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLengthsElement()
+	 * @generated
+	 */
+	int LENGTHS_ELEMENT = 22;
+
+	/**
+	 * The feature id for the '<em><b>Foot</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LENGTHS_ELEMENT__FOOT = 0;
+
+	/**
+	 * The feature id for the '<em><b>Leg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LENGTHS_ELEMENT__LEG = 1;
+
+	/**
+	 * The feature id for the '<em><b>Cuff</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LENGTHS_ELEMENT__CUFF = 2;
+
+	/**
+	 * The feature id for the '<em><b>Snap</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LENGTHS_ELEMENT__SNAP = 3;
+
+	/**
+	 * The number of structural features of the '<em>Lengths Element</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LENGTHS_ELEMENT_FEATURE_COUNT = 4;
+
+	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.SizeElementImpl <em>Size Element</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -923,7 +1077,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSizeElement()
 	 * @generated
 	 */
-	int SIZE_ELEMENT = 22;
+	int SIZE_ELEMENT = 23;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -978,7 +1132,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getOwnRowElement()
 	 * @generated
 	 */
-	int OWN_ROW_ELEMENT = 23;
+	int OWN_ROW_ELEMENT = 24;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1024,7 +1178,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getEntryElement()
 	 * @generated
 	 */
-	int ENTRY_ELEMENT = 24;
+	int ENTRY_ELEMENT = 25;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1061,7 +1215,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getInputElement()
 	 * @generated
 	 */
-	int INPUT_ELEMENT = 25;
+	int INPUT_ELEMENT = 26;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1098,7 +1252,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getOverrideElement()
 	 * @generated
 	 */
-	int OVERRIDE_ELEMENT = 26;
+	int OVERRIDE_ELEMENT = 27;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1135,7 +1289,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getDirection()
 	 * @generated
 	 */
-	int DIRECTION = 27;
+	int DIRECTION = 28;
 
 	/**
 	 * The meta object id for the '<em>Increase</em>' data type.
@@ -1145,7 +1299,27 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getIncrease()
 	 * @generated
 	 */
-	int INCREASE = 28;
+	int INCREASE = 29;
+
+	/**
+	 * The meta object id for the '<em>Cast On</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.CastOn
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getCastOn()
+	 * @generated
+	 */
+	int CAST_ON = 30;
+
+	/**
+	 * The meta object id for the '<em>Lean</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.Lean
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLean()
+	 * @generated
+	 */
+	int LEAN = 31;
 
 	/**
 	 * The meta object id for the '<em>Turn Method</em>' data type.
@@ -1155,7 +1329,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getTurnMethod()
 	 * @generated
 	 */
-	int TURN_METHOD = 29;
+	int TURN_METHOD = 32;
 
 	/**
 	 * The meta object id for the '<em>Sock Length</em>' data type.
@@ -1165,7 +1339,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSockLength()
 	 * @generated
 	 */
-	int SOCK_LENGTH = 30;
+	int SOCK_LENGTH = 33;
 
 	/**
 	 * The meta object id for the '<em>Heel Turn</em>' data type.
@@ -1175,7 +1349,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getHeelTurn()
 	 * @generated
 	 */
-	int HEEL_TURN = 31;
+	int HEEL_TURN = 34;
 
 	/**
 	 * The meta object id for the '<em>Cap</em>' data type.
@@ -1185,7 +1359,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getCap()
 	 * @generated
 	 */
-	int CAP = 32;
+	int CAP = 35;
 
 	/**
 	 * The meta object id for the '<em>Leg Count</em>' data type.
@@ -1195,7 +1369,27 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLegCount()
 	 * @generated
 	 */
-	int LEG_COUNT = 33;
+	int LEG_COUNT = 36;
+
+	/**
+	 * The meta object id for the '<em>Length Mode</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.LengthMode
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLengthMode()
+	 * @generated
+	 */
+	int LENGTH_MODE = 37;
+
+	/**
+	 * The meta object id for the '<em>Snap</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.Snap
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSnap()
+	 * @generated
+	 */
+	int SNAP = 38;
 
 	/**
 	 * The meta object id for the '<em>Zone</em>' data type.
@@ -1205,7 +1399,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getZone()
 	 * @generated
 	 */
-	int ZONE = 34;
+	int ZONE = 39;
 
 	/**
 	 * The meta object id for the '<em>Fit</em>' data type.
@@ -1215,7 +1409,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFit()
 	 * @generated
 	 */
-	int FIT = 35;
+	int FIT = 40;
 
 	/**
 	 * The meta object id for the '<em>Flap Length</em>' data type.
@@ -1225,7 +1419,37 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapLength()
 	 * @generated
 	 */
-	int FLAP_LENGTH = 36;
+	int FLAP_LENGTH = 41;
+
+	/**
+	 * The meta object id for the '<em>Flap Fabric</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.FlapFabric
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapFabric()
+	 * @generated
+	 */
+	int FLAP_FABRIC = 42;
+
+	/**
+	 * The meta object id for the '<em>Flap Edge</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.FlapEdge
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapEdge()
+	 * @generated
+	 */
+	int FLAP_EDGE = 43;
+
+	/**
+	 * The meta object id for the '<em>Pick Up</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.PickUp
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getPickUp()
+	 * @generated
+	 */
+	int PICK_UP = 44;
 
 	/**
 	 * The meta object id for the '<em>Gauge</em>' data type.
@@ -1235,7 +1459,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getGauge()
 	 * @generated
 	 */
-	int GAUGE = 37;
+	int GAUGE = 45;
 
 	/**
 	 * The meta object id for the '<em>Quantity</em>' data type.
@@ -1245,7 +1469,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getQuantity()
 	 * @generated
 	 */
-	int QUANTITY = 38;
+	int QUANTITY = 46;
 
 	/**
 	 * The meta object id for the '<em>Key</em>' data type.
@@ -1255,7 +1479,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getKey()
 	 * @generated
 	 */
-	int KEY = 39;
+	int KEY = 47;
 
 
 	/**
@@ -1412,6 +1636,17 @@ public interface PatternPackage extends EPackage {
 	EReference getPattern_Materials();
 
 	/**
+	 * Returns the meta object for the containment reference '{@link turnheel.model.pattern.Pattern#getLengths <em>Lengths</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Lengths</em>'.
+	 * @see turnheel.model.pattern.Pattern#getLengths()
+	 * @see #getPattern()
+	 * @generated
+	 */
+	EReference getPattern_Lengths();
+
+	/**
 	 * Returns the meta object for the containment reference list '{@link turnheel.model.pattern.Pattern#getSizes <em>Sizes</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1476,6 +1711,28 @@ public interface PatternPackage extends EPackage {
 	EAttribute getRoundToeElement_Increase();
 
 	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.RoundToeElement#getCastOn <em>Cast On</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cast On</em>'.
+	 * @see turnheel.model.pattern.RoundToeElement#getCastOn()
+	 * @see #getRoundToeElement()
+	 * @generated
+	 */
+	EAttribute getRoundToeElement_CastOn();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.RoundToeElement#getLean <em>Lean</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Lean</em>'.
+	 * @see turnheel.model.pattern.RoundToeElement#getLean()
+	 * @see #getRoundToeElement()
+	 * @generated
+	 */
+	EAttribute getRoundToeElement_Lean();
+
+	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.WedgeToeElement <em>Wedge Toe Element</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1497,6 +1754,17 @@ public interface PatternPackage extends EPackage {
 	EAttribute getWedgeToeElement_Increase();
 
 	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.WedgeToeElement#getCastOn <em>Cast On</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cast On</em>'.
+	 * @see turnheel.model.pattern.WedgeToeElement#getCastOn()
+	 * @see #getWedgeToeElement()
+	 * @generated
+	 */
+	EAttribute getWedgeToeElement_CastOn();
+
+	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.StarToeElement <em>Star Toe Element</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1516,6 +1784,28 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getStarToeElement_Increase();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.StarToeElement#getCastOn <em>Cast On</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cast On</em>'.
+	 * @see turnheel.model.pattern.StarToeElement#getCastOn()
+	 * @see #getStarToeElement()
+	 * @generated
+	 */
+	EAttribute getStarToeElement_CastOn();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.StarToeElement#getLean <em>Lean</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Lean</em>'.
+	 * @see turnheel.model.pattern.StarToeElement#getLean()
+	 * @see #getStarToeElement()
+	 * @generated
+	 */
+	EAttribute getStarToeElement_Lean();
 
 	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.ShortRowToeElement <em>Short Row Toe Element</em>}'.
@@ -1558,6 +1848,17 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getAsymmetricToeElement_Increase();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.AsymmetricToeElement#getCastOn <em>Cast On</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cast On</em>'.
+	 * @see turnheel.model.pattern.AsymmetricToeElement#getCastOn()
+	 * @see #getAsymmetricToeElement()
+	 * @generated
+	 */
+	EAttribute getAsymmetricToeElement_CastOn();
 
 	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.HeelElement <em>Heel Element</em>}'.
@@ -1623,6 +1924,39 @@ public interface PatternPackage extends EPackage {
 	EAttribute getFlapHeelElement_FlapLength();
 
 	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.FlapHeelElement#getFabric <em>Fabric</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Fabric</em>'.
+	 * @see turnheel.model.pattern.FlapHeelElement#getFabric()
+	 * @see #getFlapHeelElement()
+	 * @generated
+	 */
+	EAttribute getFlapHeelElement_Fabric();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.FlapHeelElement#getEdge <em>Edge</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Edge</em>'.
+	 * @see turnheel.model.pattern.FlapHeelElement#getEdge()
+	 * @see #getFlapHeelElement()
+	 * @generated
+	 */
+	EAttribute getFlapHeelElement_Edge();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.FlapHeelElement#getPickUp <em>Pick Up</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Pick Up</em>'.
+	 * @see turnheel.model.pattern.FlapHeelElement#getPickUp()
+	 * @see #getFlapHeelElement()
+	 * @generated
+	 */
+	EAttribute getFlapHeelElement_PickUp();
+
+	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.AfterthoughtHeelElement <em>Afterthought Heel Element</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1642,6 +1976,17 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getAfterthoughtHeelElement_Cap();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.AfterthoughtHeelElement#getLean <em>Lean</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Lean</em>'.
+	 * @see turnheel.model.pattern.AfterthoughtHeelElement#getLean()
+	 * @see #getAfterthoughtHeelElement()
+	 * @generated
+	 */
+	EAttribute getAfterthoughtHeelElement_Lean();
 
 	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.LegElement <em>Leg Element</em>}'.
@@ -2018,6 +2363,60 @@ public interface PatternPackage extends EPackage {
 	EAttribute getSwatchElement_Grams();
 
 	/**
+	 * Returns the meta object for class '{@link turnheel.model.pattern.LengthsElement <em>Lengths Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Lengths Element</em>'.
+	 * @see turnheel.model.pattern.LengthsElement
+	 * @generated
+	 */
+	EClass getLengthsElement();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.LengthsElement#getFoot <em>Foot</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Foot</em>'.
+	 * @see turnheel.model.pattern.LengthsElement#getFoot()
+	 * @see #getLengthsElement()
+	 * @generated
+	 */
+	EAttribute getLengthsElement_Foot();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.LengthsElement#getLeg <em>Leg</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Leg</em>'.
+	 * @see turnheel.model.pattern.LengthsElement#getLeg()
+	 * @see #getLengthsElement()
+	 * @generated
+	 */
+	EAttribute getLengthsElement_Leg();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.LengthsElement#getCuff <em>Cuff</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cuff</em>'.
+	 * @see turnheel.model.pattern.LengthsElement#getCuff()
+	 * @see #getLengthsElement()
+	 * @generated
+	 */
+	EAttribute getLengthsElement_Cuff();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.LengthsElement#getSnap <em>Snap</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Snap</em>'.
+	 * @see turnheel.model.pattern.LengthsElement#getSnap()
+	 * @see #getLengthsElement()
+	 * @generated
+	 */
+	EAttribute getLengthsElement_Snap();
+
+	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.SizeElement <em>Size Element</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2187,6 +2586,26 @@ public interface PatternPackage extends EPackage {
 	EDataType getIncrease();
 
 	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.CastOn <em>Cast On</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Cast On</em>'.
+	 * @see turnheel.engine.design.CastOn
+	 * @generated
+	 */
+	EDataType getCastOn();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.Lean <em>Lean</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Lean</em>'.
+	 * @see turnheel.engine.design.Lean
+	 * @generated
+	 */
+	EDataType getLean();
+
+	/**
 	 * Returns the meta object for data type '{@link turnheel.engine.design.TurnMethod <em>Turn Method</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2237,6 +2656,26 @@ public interface PatternPackage extends EPackage {
 	EDataType getLegCount();
 
 	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.LengthMode <em>Length Mode</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Length Mode</em>'.
+	 * @see turnheel.engine.design.LengthMode
+	 * @generated
+	 */
+	EDataType getLengthMode();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.Snap <em>Snap</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Snap</em>'.
+	 * @see turnheel.engine.design.Snap
+	 * @generated
+	 */
+	EDataType getSnap();
+
+	/**
 	 * Returns the meta object for data type '{@link turnheel.engine.design.StitchPattern.Zone <em>Zone</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2265,6 +2704,36 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EDataType getFlapLength();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.FlapFabric <em>Flap Fabric</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Flap Fabric</em>'.
+	 * @see turnheel.engine.design.FlapFabric
+	 * @generated
+	 */
+	EDataType getFlapFabric();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.FlapEdge <em>Flap Edge</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Flap Edge</em>'.
+	 * @see turnheel.engine.design.FlapEdge
+	 * @generated
+	 */
+	EDataType getFlapEdge();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.PickUp <em>Pick Up</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Pick Up</em>'.
+	 * @see turnheel.engine.design.PickUp
+	 * @generated
+	 */
+	EDataType getPickUp();
 
 	/**
 	 * Returns the meta object for data type '{@link turnheel.engine.design.Gauge <em>Gauge</em>}'.
@@ -2433,6 +2902,14 @@ public interface PatternPackage extends EPackage {
 		EReference PATTERN__MATERIALS = eINSTANCE.getPattern_Materials();
 
 		/**
+		 * The meta object literal for the '<em><b>Lengths</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PATTERN__LENGTHS = eINSTANCE.getPattern_Lengths();
+
+		/**
 		 * The meta object literal for the '<em><b>Sizes</b></em>' containment reference list feature.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -2485,6 +2962,22 @@ public interface PatternPackage extends EPackage {
 		EAttribute ROUND_TOE_ELEMENT__INCREASE = eINSTANCE.getRoundToeElement_Increase();
 
 		/**
+		 * The meta object literal for the '<em><b>Cast On</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ROUND_TOE_ELEMENT__CAST_ON = eINSTANCE.getRoundToeElement_CastOn();
+
+		/**
+		 * The meta object literal for the '<em><b>Lean</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ROUND_TOE_ELEMENT__LEAN = eINSTANCE.getRoundToeElement_Lean();
+
+		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.WedgeToeElementImpl <em>Wedge Toe Element</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -2503,6 +2996,14 @@ public interface PatternPackage extends EPackage {
 		EAttribute WEDGE_TOE_ELEMENT__INCREASE = eINSTANCE.getWedgeToeElement_Increase();
 
 		/**
+		 * The meta object literal for the '<em><b>Cast On</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute WEDGE_TOE_ELEMENT__CAST_ON = eINSTANCE.getWedgeToeElement_CastOn();
+
+		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.StarToeElementImpl <em>Star Toe Element</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -2519,6 +3020,22 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute STAR_TOE_ELEMENT__INCREASE = eINSTANCE.getStarToeElement_Increase();
+
+		/**
+		 * The meta object literal for the '<em><b>Cast On</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STAR_TOE_ELEMENT__CAST_ON = eINSTANCE.getStarToeElement_CastOn();
+
+		/**
+		 * The meta object literal for the '<em><b>Lean</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STAR_TOE_ELEMENT__LEAN = eINSTANCE.getStarToeElement_Lean();
 
 		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.ShortRowToeElementImpl <em>Short Row Toe Element</em>}' class.
@@ -2555,6 +3072,14 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute ASYMMETRIC_TOE_ELEMENT__INCREASE = eINSTANCE.getAsymmetricToeElement_Increase();
+
+		/**
+		 * The meta object literal for the '<em><b>Cast On</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ASYMMETRIC_TOE_ELEMENT__CAST_ON = eINSTANCE.getAsymmetricToeElement_CastOn();
 
 		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.HeelElementImpl <em>Heel Element</em>}' class.
@@ -2611,6 +3136,30 @@ public interface PatternPackage extends EPackage {
 		EAttribute FLAP_HEEL_ELEMENT__FLAP_LENGTH = eINSTANCE.getFlapHeelElement_FlapLength();
 
 		/**
+		 * The meta object literal for the '<em><b>Fabric</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FLAP_HEEL_ELEMENT__FABRIC = eINSTANCE.getFlapHeelElement_Fabric();
+
+		/**
+		 * The meta object literal for the '<em><b>Edge</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FLAP_HEEL_ELEMENT__EDGE = eINSTANCE.getFlapHeelElement_Edge();
+
+		/**
+		 * The meta object literal for the '<em><b>Pick Up</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FLAP_HEEL_ELEMENT__PICK_UP = eINSTANCE.getFlapHeelElement_PickUp();
+
+		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.AfterthoughtHeelElementImpl <em>Afterthought Heel Element</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -2627,6 +3176,14 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute AFTERTHOUGHT_HEEL_ELEMENT__CAP = eINSTANCE.getAfterthoughtHeelElement_Cap();
+
+		/**
+		 * The meta object literal for the '<em><b>Lean</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute AFTERTHOUGHT_HEEL_ELEMENT__LEAN = eINSTANCE.getAfterthoughtHeelElement_Lean();
 
 		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.LegElementImpl <em>Leg Element</em>}' class.
@@ -2931,6 +3488,48 @@ public interface PatternPackage extends EPackage {
 		EAttribute SWATCH_ELEMENT__GRAMS = eINSTANCE.getSwatchElement_Grams();
 
 		/**
+		 * The meta object literal for the '{@link turnheel.model.pattern.impl.LengthsElementImpl <em>Lengths Element</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.model.pattern.impl.LengthsElementImpl
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLengthsElement()
+		 * @generated
+		 */
+		EClass LENGTHS_ELEMENT = eINSTANCE.getLengthsElement();
+
+		/**
+		 * The meta object literal for the '<em><b>Foot</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LENGTHS_ELEMENT__FOOT = eINSTANCE.getLengthsElement_Foot();
+
+		/**
+		 * The meta object literal for the '<em><b>Leg</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LENGTHS_ELEMENT__LEG = eINSTANCE.getLengthsElement_Leg();
+
+		/**
+		 * The meta object literal for the '<em><b>Cuff</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LENGTHS_ELEMENT__CUFF = eINSTANCE.getLengthsElement_Cuff();
+
+		/**
+		 * The meta object literal for the '<em><b>Snap</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LENGTHS_ELEMENT__SNAP = eINSTANCE.getLengthsElement_Snap();
+
+		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.SizeElementImpl <em>Size Element</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -3073,6 +3672,26 @@ public interface PatternPackage extends EPackage {
 		EDataType INCREASE = eINSTANCE.getIncrease();
 
 		/**
+		 * The meta object literal for the '<em>Cast On</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.CastOn
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getCastOn()
+		 * @generated
+		 */
+		EDataType CAST_ON = eINSTANCE.getCastOn();
+
+		/**
+		 * The meta object literal for the '<em>Lean</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.Lean
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLean()
+		 * @generated
+		 */
+		EDataType LEAN = eINSTANCE.getLean();
+
+		/**
 		 * The meta object literal for the '<em>Turn Method</em>' data type.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -3123,6 +3742,26 @@ public interface PatternPackage extends EPackage {
 		EDataType LEG_COUNT = eINSTANCE.getLegCount();
 
 		/**
+		 * The meta object literal for the '<em>Length Mode</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.LengthMode
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLengthMode()
+		 * @generated
+		 */
+		EDataType LENGTH_MODE = eINSTANCE.getLengthMode();
+
+		/**
+		 * The meta object literal for the '<em>Snap</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.Snap
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSnap()
+		 * @generated
+		 */
+		EDataType SNAP = eINSTANCE.getSnap();
+
+		/**
 		 * The meta object literal for the '<em>Zone</em>' data type.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -3151,6 +3790,36 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EDataType FLAP_LENGTH = eINSTANCE.getFlapLength();
+
+		/**
+		 * The meta object literal for the '<em>Flap Fabric</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.FlapFabric
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapFabric()
+		 * @generated
+		 */
+		EDataType FLAP_FABRIC = eINSTANCE.getFlapFabric();
+
+		/**
+		 * The meta object literal for the '<em>Flap Edge</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.FlapEdge
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapEdge()
+		 * @generated
+		 */
+		EDataType FLAP_EDGE = eINSTANCE.getFlapEdge();
+
+		/**
+		 * The meta object literal for the '<em>Pick Up</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.PickUp
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getPickUp()
+		 * @generated
+		 */
+		EDataType PICK_UP = eINSTANCE.getPickUp();
 
 		/**
 		 * The meta object literal for the '<em>Gauge</em>' data type.

@@ -3,7 +3,9 @@
  */
 package turnheel.model.pattern;
 
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.Lean;
 
 /**
  * <!-- begin-user-doc -->
@@ -15,6 +17,8 @@ import turnheel.engine.design.Increase;
  * </p>
  * <ul>
  *   <li>{@link turnheel.model.pattern.StarToeElement#getIncrease <em>Increase</em>}</li>
+ *   <li>{@link turnheel.model.pattern.StarToeElement#getCastOn <em>Cast On</em>}</li>
+ *   <li>{@link turnheel.model.pattern.StarToeElement#getLean <em>Lean</em>}</li>
  * </ul>
  *
  * @see turnheel.model.pattern.PatternPackage#getStarToeElement()
@@ -42,5 +46,49 @@ public interface StarToeElement extends ToeElement {
 	 * @generated
 	 */
 	void setIncrease(Increase value);
+
+	/**
+	 * Returns the value of the '<em><b>Cast On</b></em>' attribute.
+	 * The default value is <code>"unworked"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Cast On</em>' attribute.
+	 * @see #setCastOn(CastOn)
+	 * @see turnheel.model.pattern.PatternPackage#getStarToeElement_CastOn()
+	 * @generated
+	 */
+	CastOn getCastOn();
+
+	/**
+	 * Sets the value of the '{@link turnheel.model.pattern.StarToeElement#getCastOn <em>Cast On</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Cast On</em>' attribute.
+	 * @see #getCastOn()
+	 * @generated
+	 */
+	void setCastOn(CastOn value);
+
+	/**
+	 * Returns the value of the '<em><b>Lean</b></em>' attribute.
+	 * The default value is <code>"right"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Lean</em>' attribute.
+	 * @see #setLean(Lean)
+	 * @see turnheel.model.pattern.PatternPackage#getStarToeElement_Lean()
+	 * @generated
+	 */
+	Lean getLean();
+
+	/**
+	 * Sets the value of the '{@link turnheel.model.pattern.StarToeElement#getLean <em>Lean</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Lean</em>' attribute.
+	 * @see #getLean()
+	 * @generated
+	 */
+	void setLean(Lean value);
 
 } // StarToeElement

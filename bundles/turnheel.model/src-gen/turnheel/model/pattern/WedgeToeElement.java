@@ -3,6 +3,7 @@
  */
 package turnheel.model.pattern;
 
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Increase;
 
 /**
@@ -15,6 +16,7 @@ import turnheel.engine.design.Increase;
  * </p>
  * <ul>
  *   <li>{@link turnheel.model.pattern.WedgeToeElement#getIncrease <em>Increase</em>}</li>
+ *   <li>{@link turnheel.model.pattern.WedgeToeElement#getCastOn <em>Cast On</em>}</li>
  * </ul>
  *
  * @see turnheel.model.pattern.PatternPackage#getWedgeToeElement()
@@ -42,5 +44,27 @@ public interface WedgeToeElement extends ToeElement {
 	 * @generated
 	 */
 	void setIncrease(Increase value);
+
+	/**
+	 * Returns the value of the '<em><b>Cast On</b></em>' attribute.
+	 * The default value is <code>"unworked"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Cast On</em>' attribute.
+	 * @see #setCastOn(CastOn)
+	 * @see turnheel.model.pattern.PatternPackage#getWedgeToeElement_CastOn()
+	 * @generated
+	 */
+	CastOn getCastOn();
+
+	/**
+	 * Sets the value of the '{@link turnheel.model.pattern.WedgeToeElement#getCastOn <em>Cast On</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Cast On</em>' attribute.
+	 * @see #getCastOn()
+	 * @generated
+	 */
+	void setCastOn(CastOn value);
 
 } // WedgeToeElement

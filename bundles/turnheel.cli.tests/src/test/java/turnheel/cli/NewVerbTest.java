@@ -17,29 +17,38 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+import turnheel.engine.design.AfterthoughtHeel;
 import turnheel.engine.design.CalfLeg;
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.FlapEdge;
+import turnheel.engine.design.FlapFabric;
 import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.FlapLength;
 import turnheel.engine.design.Gauge;
 import turnheel.engine.design.HeelTurn;
 import turnheel.engine.design.HemCuff;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.Lean;
 import turnheel.engine.design.LegCount;
 import turnheel.engine.design.Length;
+import turnheel.engine.design.LengthMode;
 import turnheel.engine.design.LengthUnit;
+import turnheel.engine.design.Lengths;
 import turnheel.engine.design.Materials;
+import turnheel.engine.design.PickUp;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RoundToe;
 import turnheel.engine.design.ShortRowHeel;
 import turnheel.engine.design.Size;
+import turnheel.engine.design.Snap;
 import turnheel.engine.design.SockLength;
 import turnheel.engine.design.StarToe;
+import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.StitchPattern.Fit;
 import turnheel.engine.design.StitchPattern.Zone;
-import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.StraightLeg;
 import turnheel.engine.design.Swatch;
 import turnheel.engine.design.TurnMethod;
@@ -100,11 +109,26 @@ class NewVerbTest {
     }
 
     @Test
+    void takesTheChoicesOfFlapAndSpiral() throws DocumentException {
+        Path file = folder.resolve("choices.turnheel");
+        Run.of("new", file, "--cast-on", "half-worked", "--lean", "left", "--heel", "flap-gusset", "--flap-fabric",
+                "slipped-in-turn", "--flap-edge", "garter", "--pick-up", "0.75 stitches/row", "--size", Patterns.M)
+                .clean();
+        assertEquals(new RoundToe(4, Increase.YARN_OVER, CastOn.HALF_WORKED, Lean.LEFT), design(file).toe());
+        assertEquals(new FlapHeel(HeelTurn.ROUND, new FlapLength.FromBody(), FlapFabric.SLIPPED_IN_TURN,
+                FlapEdge.GARTER, new PickUp.StitchesPerRow(0.75)), design(file).heel());
+        Run.of("set", file, "heel=afterthought", "cap=round", "lean=right").clean();
+        assertEquals(new AfterthoughtHeel(AfterthoughtHeel.Cap.ROUND), design(file).heel());
+        assertEquals(new RoundToe(4, Increase.YARN_OVER, CastOn.HALF_WORKED, Lean.RIGHT), design(file).toe());
+    }
+
+    @Test
     void takesEveryKindAndChoice() throws DocumentException {
         Path file = folder.resolve("kinds.turnheel");
         Run.of("new", file, "--direction", "cuff-down", "--toe", "star", "--heel", "flap-gusset", "--heel-turn", "square",
                 "--flap", "1.25 rows/stitch", "--leg", "calf", "--length", "knee", "--leg-count", "from-ankle", "--cuff",
-                "hem", "--stitch-pattern", "instep: 6+1x8 panel 2; leg: 4x2", "--yarn",
+                "hem", "--foot-length-mode", "to-fit", "--leg-length-mode", "measure", "--cuff-length-mode", "both",
+                "--snap", "foot", "--stitch-pattern", "instep: 6+1x8 panel 2; leg: 4x2", "--yarn",
                 "Tidal Four: 200m/50g category 1 2 balls", "--swatch", "30x40 12.5g", "--size", Patterns.M).clean();
         Design design = design(file);
         assertEquals(new StarToe(Increase.MAKE_ONE), design.toe());
@@ -113,8 +137,17 @@ class NewVerbTest {
         assertEquals(new HemCuff(), design.cuff());
         assertEquals(List.of(new StitchPattern(Zone.INSTEP, 6, 1, 8, Fit.CENTRED_PANEL, 2),
                 new StitchPattern(Zone.LEG, 4, 0, 2, Fit.WHOLE_REPEATS, 1)), design.stitchPatterns());
+        assertEquals(new Lengths(LengthMode.TO_FIT, LengthMode.MEASURE, LengthMode.BOTH, Snap.FOOT), design.lengths());
         assertEquals(new Materials(Optional.of(new Yarn("Tidal Four", 200, 50, OptionalInt.of(1))), OptionalInt.of(2),
                 Optional.of(new Swatch(30, 40, 12.5)), Materials.USUAL_MARGIN), design.materials());
+    }
+
+    @Test
+    void refusesALegToFit() {
+        Path file = folder.resolve("leg.turnheel");
+        Run.of("new", file, "--leg-length-mode", "to-fit", "--size", Patterns.M)
+                .refused("leg", "rounds or measure or both");
+        assertFalse(Files.exists(file));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -178,6 +211,9 @@ class NewVerbTest {
             --turn        | none        | wrapped twin german yarn-over
             --leg         | bootcut     | straight calf
             --heel-turn   | square      | no part of this pattern has that choice
+            --cast-on     | halfworked  | Did you mean half-worked?
+            --lean        | up          | right left
+            --flap-fabric | slipped     | no part of this pattern has that choice
             --stitch-pattern | 6+1      | instep: 6+1
             --stitch-pattern | sole: 6+1 | instep
             --yarn        | 200m        | Tidal Four: 200m/50g

@@ -59,7 +59,8 @@ class PatternOptionTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("kindsOfPart")
     void everyChoiceOfAKindCanBeSaid(EClass kind) {
-        Set<String> said = Set.of("increase", "turn", "flapLength", "cap", "length", "count", "mayAdjust", "knit", "purl");
+        Set<String> said = Set.of("increase", "castOn", "lean", "turn", "flapLength", "fabric", "edge", "pickUp", "cap",
+                "length", "count", "mayAdjust", "knit", "purl");
         // lines are toe.points, which a size may set
         assertEquals(Set.of(), kind.getEAllAttributes().stream().map(EAttribute::getName)
                 .filter(name -> !said.contains(name) && !name.equals("lines")).collect(Collectors.toSet()));

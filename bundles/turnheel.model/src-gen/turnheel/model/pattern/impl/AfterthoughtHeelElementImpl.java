@@ -10,6 +10,7 @@ import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
 
 import turnheel.engine.design.AfterthoughtHeel;
+import turnheel.engine.design.Lean;
 
 import turnheel.model.pattern.AfterthoughtHeelElement;
 import turnheel.model.pattern.PatternFactory;
@@ -24,6 +25,7 @@ import turnheel.model.pattern.PatternPackage;
  * </p>
  * <ul>
  *   <li>{@link turnheel.model.pattern.impl.AfterthoughtHeelElementImpl#getCap <em>Cap</em>}</li>
+ *   <li>{@link turnheel.model.pattern.impl.AfterthoughtHeelElementImpl#getLean <em>Lean</em>}</li>
  * </ul>
  *
  * @generated
@@ -48,6 +50,26 @@ public class AfterthoughtHeelElementImpl extends HeelElementImpl implements Afte
 	 * @ordered
 	 */
 	protected AfterthoughtHeel.Cap cap = CAP_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getLean() <em>Lean</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLean()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Lean LEAN_EDEFAULT = (Lean)PatternFactory.eINSTANCE.createFromString(PatternPackage.eINSTANCE.getLean(), "right");
+
+	/**
+	 * The cached value of the '{@link #getLean() <em>Lean</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLean()
+	 * @generated
+	 * @ordered
+	 */
+	protected Lean lean = LEAN_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -97,10 +119,35 @@ public class AfterthoughtHeelElementImpl extends HeelElementImpl implements Afte
 	 * @generated
 	 */
 	@Override
+	public Lean getLean() {
+		return lean;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setLean(Lean newLean) {
+		Lean oldLean = lean;
+		lean = newLean;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, PatternPackage.AFTERTHOUGHT_HEEL_ELEMENT__LEAN, oldLean, lean));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case PatternPackage.AFTERTHOUGHT_HEEL_ELEMENT__CAP:
 				return getCap();
+			case PatternPackage.AFTERTHOUGHT_HEEL_ELEMENT__LEAN:
+				return getLean();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -115,6 +162,9 @@ public class AfterthoughtHeelElementImpl extends HeelElementImpl implements Afte
 		switch (featureID) {
 			case PatternPackage.AFTERTHOUGHT_HEEL_ELEMENT__CAP:
 				setCap((AfterthoughtHeel.Cap)newValue);
+				return;
+			case PatternPackage.AFTERTHOUGHT_HEEL_ELEMENT__LEAN:
+				setLean((Lean)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -131,6 +181,9 @@ public class AfterthoughtHeelElementImpl extends HeelElementImpl implements Afte
 			case PatternPackage.AFTERTHOUGHT_HEEL_ELEMENT__CAP:
 				setCap(CAP_EDEFAULT);
 				return;
+			case PatternPackage.AFTERTHOUGHT_HEEL_ELEMENT__LEAN:
+				setLean(LEAN_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -145,6 +198,8 @@ public class AfterthoughtHeelElementImpl extends HeelElementImpl implements Afte
 		switch (featureID) {
 			case PatternPackage.AFTERTHOUGHT_HEEL_ELEMENT__CAP:
 				return CAP_EDEFAULT == null ? cap != null : !CAP_EDEFAULT.equals(cap);
+			case PatternPackage.AFTERTHOUGHT_HEEL_ELEMENT__LEAN:
+				return LEAN_EDEFAULT == null ? lean != null : !LEAN_EDEFAULT.equals(lean);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -161,6 +216,8 @@ public class AfterthoughtHeelElementImpl extends HeelElementImpl implements Afte
 		StringBuilder result = new StringBuilder(super.toString());
 		result.append(" (cap: ");
 		result.append(cap);
+		result.append(", lean: ");
+		result.append(lean);
 		result.append(')');
 		return result.toString();
 	}

@@ -9,6 +9,7 @@ import org.eclipse.emf.ecore.EClass;
 
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
 
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Increase;
 
 import turnheel.model.pattern.AsymmetricToeElement;
@@ -24,6 +25,7 @@ import turnheel.model.pattern.PatternPackage;
  * </p>
  * <ul>
  *   <li>{@link turnheel.model.pattern.impl.AsymmetricToeElementImpl#getIncrease <em>Increase</em>}</li>
+ *   <li>{@link turnheel.model.pattern.impl.AsymmetricToeElementImpl#getCastOn <em>Cast On</em>}</li>
  * </ul>
  *
  * @generated
@@ -48,6 +50,26 @@ public class AsymmetricToeElementImpl extends ToeElementImpl implements Asymmetr
 	 * @ordered
 	 */
 	protected Increase increase = INCREASE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCastOn() <em>Cast On</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCastOn()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final CastOn CAST_ON_EDEFAULT = (CastOn)PatternFactory.eINSTANCE.createFromString(PatternPackage.eINSTANCE.getCastOn(), "unworked");
+
+	/**
+	 * The cached value of the '{@link #getCastOn() <em>Cast On</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCastOn()
+	 * @generated
+	 * @ordered
+	 */
+	protected CastOn castOn = CAST_ON_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -97,10 +119,35 @@ public class AsymmetricToeElementImpl extends ToeElementImpl implements Asymmetr
 	 * @generated
 	 */
 	@Override
+	public CastOn getCastOn() {
+		return castOn;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCastOn(CastOn newCastOn) {
+		CastOn oldCastOn = castOn;
+		castOn = newCastOn;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, PatternPackage.ASYMMETRIC_TOE_ELEMENT__CAST_ON, oldCastOn, castOn));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case PatternPackage.ASYMMETRIC_TOE_ELEMENT__INCREASE:
 				return getIncrease();
+			case PatternPackage.ASYMMETRIC_TOE_ELEMENT__CAST_ON:
+				return getCastOn();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -115,6 +162,9 @@ public class AsymmetricToeElementImpl extends ToeElementImpl implements Asymmetr
 		switch (featureID) {
 			case PatternPackage.ASYMMETRIC_TOE_ELEMENT__INCREASE:
 				setIncrease((Increase)newValue);
+				return;
+			case PatternPackage.ASYMMETRIC_TOE_ELEMENT__CAST_ON:
+				setCastOn((CastOn)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -131,6 +181,9 @@ public class AsymmetricToeElementImpl extends ToeElementImpl implements Asymmetr
 			case PatternPackage.ASYMMETRIC_TOE_ELEMENT__INCREASE:
 				setIncrease(INCREASE_EDEFAULT);
 				return;
+			case PatternPackage.ASYMMETRIC_TOE_ELEMENT__CAST_ON:
+				setCastOn(CAST_ON_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -145,6 +198,8 @@ public class AsymmetricToeElementImpl extends ToeElementImpl implements Asymmetr
 		switch (featureID) {
 			case PatternPackage.ASYMMETRIC_TOE_ELEMENT__INCREASE:
 				return INCREASE_EDEFAULT == null ? increase != null : !INCREASE_EDEFAULT.equals(increase);
+			case PatternPackage.ASYMMETRIC_TOE_ELEMENT__CAST_ON:
+				return CAST_ON_EDEFAULT == null ? castOn != null : !CAST_ON_EDEFAULT.equals(castOn);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -161,6 +216,8 @@ public class AsymmetricToeElementImpl extends ToeElementImpl implements Asymmetr
 		StringBuilder result = new StringBuilder(super.toString());
 		result.append(" (increase: ");
 		result.append(increase);
+		result.append(", castOn: ");
+		result.append(castOn);
 		result.append(')');
 		return result.toString();
 	}

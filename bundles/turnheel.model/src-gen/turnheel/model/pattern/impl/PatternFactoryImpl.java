@@ -13,13 +13,20 @@ import org.eclipse.emf.ecore.impl.EFactoryImpl;
 import org.eclipse.emf.ecore.plugin.EcorePlugin;
 
 import turnheel.engine.design.AfterthoughtHeel;
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.FlapEdge;
+import turnheel.engine.design.FlapFabric;
 import turnheel.engine.design.FlapLength;
 import turnheel.engine.design.Gauge;
 import turnheel.engine.design.HeelTurn;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.Lean;
 import turnheel.engine.design.LegCount;
+import turnheel.engine.design.LengthMode;
+import turnheel.engine.design.PickUp;
 import turnheel.engine.design.Quantity;
+import turnheel.engine.design.Snap;
 import turnheel.engine.design.SockLength;
 import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.TurnMethod;
@@ -90,6 +97,7 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 			case PatternPackage.MATERIALS_ELEMENT: return createMaterialsElement();
 			case PatternPackage.YARN_ELEMENT: return createYarnElement();
 			case PatternPackage.SWATCH_ELEMENT: return createSwatchElement();
+			case PatternPackage.LENGTHS_ELEMENT: return createLengthsElement();
 			case PatternPackage.SIZE_ELEMENT: return createSizeElement();
 			case PatternPackage.OWN_ROW_ELEMENT: return createOwnRowElement();
 			case PatternPackage.INPUT_ELEMENT: return createInputElement();
@@ -111,6 +119,10 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 				return createDirectionFromString(eDataType, initialValue);
 			case PatternPackage.INCREASE:
 				return createIncreaseFromString(eDataType, initialValue);
+			case PatternPackage.CAST_ON:
+				return createCastOnFromString(eDataType, initialValue);
+			case PatternPackage.LEAN:
+				return createLeanFromString(eDataType, initialValue);
 			case PatternPackage.TURN_METHOD:
 				return createTurnMethodFromString(eDataType, initialValue);
 			case PatternPackage.SOCK_LENGTH:
@@ -121,12 +133,22 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 				return createCapFromString(eDataType, initialValue);
 			case PatternPackage.LEG_COUNT:
 				return createLegCountFromString(eDataType, initialValue);
+			case PatternPackage.LENGTH_MODE:
+				return createLengthModeFromString(eDataType, initialValue);
+			case PatternPackage.SNAP:
+				return createSnapFromString(eDataType, initialValue);
 			case PatternPackage.ZONE:
 				return createZoneFromString(eDataType, initialValue);
 			case PatternPackage.FIT:
 				return createFitFromString(eDataType, initialValue);
 			case PatternPackage.FLAP_LENGTH:
 				return createFlapLengthFromString(eDataType, initialValue);
+			case PatternPackage.FLAP_FABRIC:
+				return createFlapFabricFromString(eDataType, initialValue);
+			case PatternPackage.FLAP_EDGE:
+				return createFlapEdgeFromString(eDataType, initialValue);
+			case PatternPackage.PICK_UP:
+				return createPickUpFromString(eDataType, initialValue);
 			case PatternPackage.GAUGE:
 				return createGaugeFromString(eDataType, initialValue);
 			case PatternPackage.QUANTITY:
@@ -150,6 +172,10 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 				return convertDirectionToString(eDataType, instanceValue);
 			case PatternPackage.INCREASE:
 				return convertIncreaseToString(eDataType, instanceValue);
+			case PatternPackage.CAST_ON:
+				return convertCastOnToString(eDataType, instanceValue);
+			case PatternPackage.LEAN:
+				return convertLeanToString(eDataType, instanceValue);
 			case PatternPackage.TURN_METHOD:
 				return convertTurnMethodToString(eDataType, instanceValue);
 			case PatternPackage.SOCK_LENGTH:
@@ -160,12 +186,22 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 				return convertCapToString(eDataType, instanceValue);
 			case PatternPackage.LEG_COUNT:
 				return convertLegCountToString(eDataType, instanceValue);
+			case PatternPackage.LENGTH_MODE:
+				return convertLengthModeToString(eDataType, instanceValue);
+			case PatternPackage.SNAP:
+				return convertSnapToString(eDataType, instanceValue);
 			case PatternPackage.ZONE:
 				return convertZoneToString(eDataType, instanceValue);
 			case PatternPackage.FIT:
 				return convertFitToString(eDataType, instanceValue);
 			case PatternPackage.FLAP_LENGTH:
 				return convertFlapLengthToString(eDataType, instanceValue);
+			case PatternPackage.FLAP_FABRIC:
+				return convertFlapFabricToString(eDataType, instanceValue);
+			case PatternPackage.FLAP_EDGE:
+				return convertFlapEdgeToString(eDataType, instanceValue);
+			case PatternPackage.PICK_UP:
+				return convertPickUpToString(eDataType, instanceValue);
 			case PatternPackage.GAUGE:
 				return convertGaugeToString(eDataType, instanceValue);
 			case PatternPackage.QUANTITY:
@@ -381,6 +417,17 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 	 * @generated
 	 */
 	@Override
+	public LengthsElement createLengthsElement() {
+		LengthsElementImpl lengthsElement = new LengthsElementImpl();
+		return lengthsElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public SizeElement createSizeElement() {
 		SizeElementImpl sizeElement = new SizeElementImpl();
 		return sizeElement;
@@ -489,6 +536,78 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 	 */
 	public String convertIncreaseToString(EDataType eDataType, Object instanceValue) {
 		return convertIncrease((Increase)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public CastOn createCastOn(final String it) {
+		return it == null ? null : turnheel.model.Literals.parse(CastOn.class, it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public CastOn createCastOnFromString(EDataType eDataType, String initialValue) {
+		return createCastOn(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertCastOn(final CastOn it) {
+		return it == null ? null : turnheel.model.Literals.text(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertCastOnToString(EDataType eDataType, Object instanceValue) {
+		return convertCastOn((CastOn)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Lean createLean(final String it) {
+		return it == null ? null : turnheel.model.Literals.parse(Lean.class, it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Lean createLeanFromString(EDataType eDataType, String initialValue) {
+		return createLean(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertLean(final Lean it) {
+		return it == null ? null : turnheel.model.Literals.text(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertLeanToString(EDataType eDataType, Object instanceValue) {
+		return convertLean((Lean)instanceValue);
 	}
 
 	/**
@@ -676,6 +795,78 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	public LengthMode createLengthMode(final String it) {
+		return it == null ? null : turnheel.model.Literals.parse(LengthMode.class, it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public LengthMode createLengthModeFromString(EDataType eDataType, String initialValue) {
+		return createLengthMode(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertLengthMode(final LengthMode it) {
+		return it == null ? null : turnheel.model.Literals.text(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertLengthModeToString(EDataType eDataType, Object instanceValue) {
+		return convertLengthMode((LengthMode)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Snap createSnap(final String it) {
+		return it == null ? null : turnheel.model.Literals.parse(Snap.class, it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Snap createSnapFromString(EDataType eDataType, String initialValue) {
+		return createSnap(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertSnap(final Snap it) {
+		return it == null ? null : turnheel.model.Literals.text(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertSnapToString(EDataType eDataType, Object instanceValue) {
+		return convertSnap((Snap)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	public StitchPattern.Zone createZone(final String it) {
 		return it == null ? null : turnheel.model.Literals.parse(turnheel.engine.design.StitchPattern.Zone.class, it);
 	}
@@ -777,6 +968,114 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 	 */
 	public String convertFlapLengthToString(EDataType eDataType, Object instanceValue) {
 		return convertFlapLength((FlapLength)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public FlapFabric createFlapFabric(final String it) {
+		return it == null ? null : turnheel.model.Literals.parse(FlapFabric.class, it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public FlapFabric createFlapFabricFromString(EDataType eDataType, String initialValue) {
+		return createFlapFabric(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertFlapFabric(final FlapFabric it) {
+		return it == null ? null : turnheel.model.Literals.text(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertFlapFabricToString(EDataType eDataType, Object instanceValue) {
+		return convertFlapFabric((FlapFabric)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public FlapEdge createFlapEdge(final String it) {
+		return it == null ? null : turnheel.model.Literals.parse(FlapEdge.class, it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public FlapEdge createFlapEdgeFromString(EDataType eDataType, String initialValue) {
+		return createFlapEdge(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertFlapEdge(final FlapEdge it) {
+		return it == null ? null : turnheel.model.Literals.text(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertFlapEdgeToString(EDataType eDataType, Object instanceValue) {
+		return convertFlapEdge((FlapEdge)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public PickUp createPickUp(final String it) {
+		return it == null ? null : PickUp.parse(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public PickUp createPickUpFromString(EDataType eDataType, String initialValue) {
+		return createPickUp(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertPickUp(final PickUp it) {
+		return it == null ? null : it.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertPickUpToString(EDataType eDataType, Object instanceValue) {
+		return convertPickUp((PickUp)instanceValue);
 	}
 
 	/**

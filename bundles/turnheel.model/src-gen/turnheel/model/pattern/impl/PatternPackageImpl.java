@@ -12,13 +12,20 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.impl.EPackageImpl;
 
 import turnheel.engine.design.AfterthoughtHeel;
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.FlapEdge;
+import turnheel.engine.design.FlapFabric;
 import turnheel.engine.design.FlapLength;
 import turnheel.engine.design.Gauge;
 import turnheel.engine.design.HeelTurn;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.Lean;
 import turnheel.engine.design.LegCount;
+import turnheel.engine.design.LengthMode;
+import turnheel.engine.design.PickUp;
 import turnheel.engine.design.Quantity;
+import turnheel.engine.design.Snap;
 import turnheel.engine.design.SockLength;
 import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.TurnMethod;
@@ -35,6 +42,7 @@ import turnheel.model.pattern.HeelElement;
 import turnheel.model.pattern.HemCuffElement;
 import turnheel.model.pattern.InputElement;
 import turnheel.model.pattern.LegElement;
+import turnheel.model.pattern.LengthsElement;
 import turnheel.model.pattern.MaterialsElement;
 import turnheel.model.pattern.OverrideElement;
 import turnheel.model.pattern.OwnRowElement;
@@ -221,6 +229,13 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	private EClass lengthsElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	private EClass sizeElementEClass = null;
 
 	/**
@@ -270,6 +285,20 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	private EDataType castOnEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType leanEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	private EDataType turnMethodEDataType = null;
 
 	/**
@@ -305,6 +334,20 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	private EDataType lengthModeEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType snapEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	private EDataType zoneEDataType = null;
 
 	/**
@@ -320,6 +363,27 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	private EDataType flapLengthEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType flapFabricEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType flapEdgeEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType pickUpEDataType = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -548,7 +612,7 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getPattern_Sizes() {
+	public EReference getPattern_Lengths() {
 		return (EReference)patternEClass.getEStructuralFeatures().get(13);
 	}
 
@@ -558,8 +622,18 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getPattern_OwnRows() {
+	public EReference getPattern_Sizes() {
 		return (EReference)patternEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getPattern_OwnRows() {
+		return (EReference)patternEClass.getEStructuralFeatures().get(15);
 	}
 
 	/**
@@ -608,6 +682,26 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getRoundToeElement_CastOn() {
+		return (EAttribute)roundToeElementEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRoundToeElement_Lean() {
+		return (EAttribute)roundToeElementEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getWedgeToeElement() {
 		return wedgeToeElementEClass;
 	}
@@ -628,6 +722,16 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getWedgeToeElement_CastOn() {
+		return (EAttribute)wedgeToeElementEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getStarToeElement() {
 		return starToeElementEClass;
 	}
@@ -640,6 +744,26 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	@Override
 	public EAttribute getStarToeElement_Increase() {
 		return (EAttribute)starToeElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStarToeElement_CastOn() {
+		return (EAttribute)starToeElementEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStarToeElement_Lean() {
+		return (EAttribute)starToeElementEClass.getEStructuralFeatures().get(2);
 	}
 
 	/**
@@ -680,6 +804,16 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	@Override
 	public EAttribute getAsymmetricToeElement_Increase() {
 		return (EAttribute)asymmetricToeElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAsymmetricToeElement_CastOn() {
+		return (EAttribute)asymmetricToeElementEClass.getEStructuralFeatures().get(1);
 	}
 
 	/**
@@ -748,6 +882,36 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getFlapHeelElement_Fabric() {
+		return (EAttribute)flapHeelElementEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFlapHeelElement_Edge() {
+		return (EAttribute)flapHeelElementEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFlapHeelElement_PickUp() {
+		return (EAttribute)flapHeelElementEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getAfterthoughtHeelElement() {
 		return afterthoughtHeelElementEClass;
 	}
@@ -760,6 +924,16 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	@Override
 	public EAttribute getAfterthoughtHeelElement_Cap() {
 		return (EAttribute)afterthoughtHeelElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAfterthoughtHeelElement_Lean() {
+		return (EAttribute)afterthoughtHeelElementEClass.getEStructuralFeatures().get(1);
 	}
 
 	/**
@@ -1118,6 +1292,56 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
+	public EClass getLengthsElement() {
+		return lengthsElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLengthsElement_Foot() {
+		return (EAttribute)lengthsElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLengthsElement_Leg() {
+		return (EAttribute)lengthsElementEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLengthsElement_Cuff() {
+		return (EAttribute)lengthsElementEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLengthsElement_Snap() {
+		return (EAttribute)lengthsElementEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getSizeElement() {
 		return sizeElementEClass;
 	}
@@ -1278,6 +1502,26 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
+	public EDataType getCastOn() {
+		return castOnEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getLean() {
+		return leanEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EDataType getTurnMethod() {
 		return turnMethodEDataType;
 	}
@@ -1328,6 +1572,26 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
+	public EDataType getLengthMode() {
+		return lengthModeEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getSnap() {
+		return snapEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EDataType getZone() {
 		return zoneEDataType;
 	}
@@ -1350,6 +1614,36 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	@Override
 	public EDataType getFlapLength() {
 		return flapLengthEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getFlapFabric() {
+		return flapFabricEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getFlapEdge() {
+		return flapEdgeEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getPickUp() {
+		return pickUpEDataType;
 	}
 
 	/**
@@ -1425,6 +1719,7 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		createEReference(patternEClass, PATTERN__CUFF);
 		createEReference(patternEClass, PATTERN__STITCH_PATTERNS);
 		createEReference(patternEClass, PATTERN__MATERIALS);
+		createEReference(patternEClass, PATTERN__LENGTHS);
 		createEReference(patternEClass, PATTERN__SIZES);
 		createEReference(patternEClass, PATTERN__OWN_ROWS);
 
@@ -1433,18 +1728,24 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		roundToeElementEClass = createEClass(ROUND_TOE_ELEMENT);
 		createEAttribute(roundToeElementEClass, ROUND_TOE_ELEMENT__LINES);
 		createEAttribute(roundToeElementEClass, ROUND_TOE_ELEMENT__INCREASE);
+		createEAttribute(roundToeElementEClass, ROUND_TOE_ELEMENT__CAST_ON);
+		createEAttribute(roundToeElementEClass, ROUND_TOE_ELEMENT__LEAN);
 
 		wedgeToeElementEClass = createEClass(WEDGE_TOE_ELEMENT);
 		createEAttribute(wedgeToeElementEClass, WEDGE_TOE_ELEMENT__INCREASE);
+		createEAttribute(wedgeToeElementEClass, WEDGE_TOE_ELEMENT__CAST_ON);
 
 		starToeElementEClass = createEClass(STAR_TOE_ELEMENT);
 		createEAttribute(starToeElementEClass, STAR_TOE_ELEMENT__INCREASE);
+		createEAttribute(starToeElementEClass, STAR_TOE_ELEMENT__CAST_ON);
+		createEAttribute(starToeElementEClass, STAR_TOE_ELEMENT__LEAN);
 
 		shortRowToeElementEClass = createEClass(SHORT_ROW_TOE_ELEMENT);
 		createEAttribute(shortRowToeElementEClass, SHORT_ROW_TOE_ELEMENT__TURN);
 
 		asymmetricToeElementEClass = createEClass(ASYMMETRIC_TOE_ELEMENT);
 		createEAttribute(asymmetricToeElementEClass, ASYMMETRIC_TOE_ELEMENT__INCREASE);
+		createEAttribute(asymmetricToeElementEClass, ASYMMETRIC_TOE_ELEMENT__CAST_ON);
 
 		heelElementEClass = createEClass(HEEL_ELEMENT);
 
@@ -1454,9 +1755,13 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		flapHeelElementEClass = createEClass(FLAP_HEEL_ELEMENT);
 		createEAttribute(flapHeelElementEClass, FLAP_HEEL_ELEMENT__TURN);
 		createEAttribute(flapHeelElementEClass, FLAP_HEEL_ELEMENT__FLAP_LENGTH);
+		createEAttribute(flapHeelElementEClass, FLAP_HEEL_ELEMENT__FABRIC);
+		createEAttribute(flapHeelElementEClass, FLAP_HEEL_ELEMENT__EDGE);
+		createEAttribute(flapHeelElementEClass, FLAP_HEEL_ELEMENT__PICK_UP);
 
 		afterthoughtHeelElementEClass = createEClass(AFTERTHOUGHT_HEEL_ELEMENT);
 		createEAttribute(afterthoughtHeelElementEClass, AFTERTHOUGHT_HEEL_ELEMENT__CAP);
+		createEAttribute(afterthoughtHeelElementEClass, AFTERTHOUGHT_HEEL_ELEMENT__LEAN);
 
 		legElementEClass = createEClass(LEG_ELEMENT);
 
@@ -1504,6 +1809,12 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		createEAttribute(swatchElementEClass, SWATCH_ELEMENT__ROUNDS);
 		createEAttribute(swatchElementEClass, SWATCH_ELEMENT__GRAMS);
 
+		lengthsElementEClass = createEClass(LENGTHS_ELEMENT);
+		createEAttribute(lengthsElementEClass, LENGTHS_ELEMENT__FOOT);
+		createEAttribute(lengthsElementEClass, LENGTHS_ELEMENT__LEG);
+		createEAttribute(lengthsElementEClass, LENGTHS_ELEMENT__CUFF);
+		createEAttribute(lengthsElementEClass, LENGTHS_ELEMENT__SNAP);
+
 		sizeElementEClass = createEClass(SIZE_ELEMENT);
 		createEAttribute(sizeElementEClass, SIZE_ELEMENT__ID);
 		createEAttribute(sizeElementEClass, SIZE_ELEMENT__LABEL);
@@ -1526,14 +1837,21 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		// Create data types
 		directionEDataType = createEDataType(DIRECTION);
 		increaseEDataType = createEDataType(INCREASE);
+		castOnEDataType = createEDataType(CAST_ON);
+		leanEDataType = createEDataType(LEAN);
 		turnMethodEDataType = createEDataType(TURN_METHOD);
 		sockLengthEDataType = createEDataType(SOCK_LENGTH);
 		heelTurnEDataType = createEDataType(HEEL_TURN);
 		capEDataType = createEDataType(CAP);
 		legCountEDataType = createEDataType(LEG_COUNT);
+		lengthModeEDataType = createEDataType(LENGTH_MODE);
+		snapEDataType = createEDataType(SNAP);
 		zoneEDataType = createEDataType(ZONE);
 		fitEDataType = createEDataType(FIT);
 		flapLengthEDataType = createEDataType(FLAP_LENGTH);
+		flapFabricEDataType = createEDataType(FLAP_FABRIC);
+		flapEdgeEDataType = createEDataType(FLAP_EDGE);
+		pickUpEDataType = createEDataType(PICK_UP);
 		gaugeEDataType = createEDataType(GAUGE);
 		quantityEDataType = createEDataType(QUANTITY);
 		keyEDataType = createEDataType(KEY);
@@ -1598,6 +1916,7 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		initEReference(getPattern_Cuff(), this.getCuffElement(), null, "cuff", null, 1, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPattern_StitchPatterns(), this.getStitchPatternElement(), null, "stitchPatterns", null, 0, -1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPattern_Materials(), this.getMaterialsElement(), null, "materials", null, 0, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPattern_Lengths(), this.getLengthsElement(), null, "lengths", null, 0, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPattern_Sizes(), this.getSizeElement(), null, "sizes", null, 1, -1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPattern_OwnRows(), this.getOwnRowElement(), null, "ownRows", null, 0, -1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
@@ -1606,18 +1925,24 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		initEClass(roundToeElementEClass, RoundToeElement.class, "RoundToeElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getRoundToeElement_Lines(), ecorePackage.getEInt(), "lines", "4", 1, 1, RoundToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getRoundToeElement_Increase(), this.getIncrease(), "increase", "yarn-over", 1, 1, RoundToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRoundToeElement_CastOn(), this.getCastOn(), "castOn", "unworked", 1, 1, RoundToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRoundToeElement_Lean(), this.getLean(), "lean", "right", 1, 1, RoundToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(wedgeToeElementEClass, WedgeToeElement.class, "WedgeToeElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getWedgeToeElement_Increase(), this.getIncrease(), "increase", "yarn-over", 1, 1, WedgeToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWedgeToeElement_CastOn(), this.getCastOn(), "castOn", "unworked", 1, 1, WedgeToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(starToeElementEClass, StarToeElement.class, "StarToeElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getStarToeElement_Increase(), this.getIncrease(), "increase", "make-one", 1, 1, StarToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStarToeElement_CastOn(), this.getCastOn(), "castOn", "unworked", 1, 1, StarToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStarToeElement_Lean(), this.getLean(), "lean", "right", 1, 1, StarToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(shortRowToeElementEClass, ShortRowToeElement.class, "ShortRowToeElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getShortRowToeElement_Turn(), this.getTurnMethod(), "turn", "wrapped", 1, 1, ShortRowToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(asymmetricToeElementEClass, AsymmetricToeElement.class, "AsymmetricToeElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getAsymmetricToeElement_Increase(), this.getIncrease(), "increase", "make-one", 1, 1, AsymmetricToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAsymmetricToeElement_CastOn(), this.getCastOn(), "castOn", "unworked", 1, 1, AsymmetricToeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(heelElementEClass, HeelElement.class, "HeelElement", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 
@@ -1627,9 +1952,13 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		initEClass(flapHeelElementEClass, FlapHeelElement.class, "FlapHeelElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getFlapHeelElement_Turn(), this.getHeelTurn(), "turn", "round", 1, 1, FlapHeelElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getFlapHeelElement_FlapLength(), this.getFlapLength(), "flapLength", "from-body", 1, 1, FlapHeelElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFlapHeelElement_Fabric(), this.getFlapFabric(), "fabric", "plain", 1, 1, FlapHeelElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFlapHeelElement_Edge(), this.getFlapEdge(), "edge", "slipped", 1, 1, FlapHeelElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFlapHeelElement_PickUp(), this.getPickUp(), "pickUp", "half-the-rows", 1, 1, FlapHeelElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(afterthoughtHeelElementEClass, AfterthoughtHeelElement.class, "AfterthoughtHeelElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getAfterthoughtHeelElement_Cap(), this.getCap(), "cap", "wedge", 1, 1, AfterthoughtHeelElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAfterthoughtHeelElement_Lean(), this.getLean(), "lean", "right", 1, 1, AfterthoughtHeelElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(legElementEClass, LegElement.class, "LegElement", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 
@@ -1677,6 +2006,12 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		initEAttribute(getSwatchElement_Rounds(), ecorePackage.getEInt(), "rounds", null, 1, 1, SwatchElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSwatchElement_Grams(), ecorePackage.getEDouble(), "grams", null, 1, 1, SwatchElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
+		initEClass(lengthsElementEClass, LengthsElement.class, "LengthsElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getLengthsElement_Foot(), this.getLengthMode(), "foot", "both", 1, 1, LengthsElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLengthsElement_Leg(), this.getLengthMode(), "leg", "both", 1, 1, LengthsElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLengthsElement_Cuff(), this.getLengthMode(), "cuff", "rounds", 1, 1, LengthsElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLengthsElement_Snap(), this.getSnap(), "snap", "none", 1, 1, LengthsElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
 		initEClass(sizeElementEClass, SizeElement.class, "SizeElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getSizeElement_Id(), ecorePackage.getEString(), "id", null, 1, 1, SizeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSizeElement_Label(), ecorePackage.getEString(), "label", null, 1, 1, SizeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -1699,14 +2034,21 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		// Initialize data types
 		initEDataType(directionEDataType, Direction.class, "Direction", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(increaseEDataType, Increase.class, "Increase", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(castOnEDataType, CastOn.class, "CastOn", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(leanEDataType, Lean.class, "Lean", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(turnMethodEDataType, TurnMethod.class, "TurnMethod", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(sockLengthEDataType, SockLength.class, "SockLength", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(heelTurnEDataType, HeelTurn.class, "HeelTurn", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(capEDataType, AfterthoughtHeel.Cap.class, "Cap", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(legCountEDataType, LegCount.class, "LegCount", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(lengthModeEDataType, LengthMode.class, "LengthMode", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(snapEDataType, Snap.class, "Snap", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(zoneEDataType, StitchPattern.Zone.class, "Zone", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(fitEDataType, StitchPattern.Fit.class, "Fit", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(flapLengthEDataType, FlapLength.class, "FlapLength", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(flapFabricEDataType, FlapFabric.class, "FlapFabric", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(flapEdgeEDataType, FlapEdge.class, "FlapEdge", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(pickUpEDataType, PickUp.class, "PickUp", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(gaugeEDataType, Gauge.class, "Gauge", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(quantityEDataType, Quantity.class, "Quantity", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(keyEDataType, Key.class, "Key", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
@@ -1855,6 +2197,12 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		   source,
 		   new String[] {
 			   "name", "Swatch"
+		   });
+		addAnnotation
+		  (lengthsElementEClass,
+		   source,
+		   new String[] {
+			   "name", "Lengths"
 		   });
 		addAnnotation
 		  (sizeElementEClass,

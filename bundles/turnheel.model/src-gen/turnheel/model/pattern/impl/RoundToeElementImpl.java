@@ -9,7 +9,9 @@ import org.eclipse.emf.ecore.EClass;
 
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
 
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.Lean;
 
 import turnheel.model.pattern.PatternFactory;
 import turnheel.model.pattern.PatternPackage;
@@ -25,6 +27,8 @@ import turnheel.model.pattern.RoundToeElement;
  * <ul>
  *   <li>{@link turnheel.model.pattern.impl.RoundToeElementImpl#getLines <em>Lines</em>}</li>
  *   <li>{@link turnheel.model.pattern.impl.RoundToeElementImpl#getIncrease <em>Increase</em>}</li>
+ *   <li>{@link turnheel.model.pattern.impl.RoundToeElementImpl#getCastOn <em>Cast On</em>}</li>
+ *   <li>{@link turnheel.model.pattern.impl.RoundToeElementImpl#getLean <em>Lean</em>}</li>
  * </ul>
  *
  * @generated
@@ -69,6 +73,46 @@ public class RoundToeElementImpl extends ToeElementImpl implements RoundToeEleme
 	 * @ordered
 	 */
 	protected Increase increase = INCREASE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCastOn() <em>Cast On</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCastOn()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final CastOn CAST_ON_EDEFAULT = (CastOn)PatternFactory.eINSTANCE.createFromString(PatternPackage.eINSTANCE.getCastOn(), "unworked");
+
+	/**
+	 * The cached value of the '{@link #getCastOn() <em>Cast On</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCastOn()
+	 * @generated
+	 * @ordered
+	 */
+	protected CastOn castOn = CAST_ON_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getLean() <em>Lean</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLean()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Lean LEAN_EDEFAULT = (Lean)PatternFactory.eINSTANCE.createFromString(PatternPackage.eINSTANCE.getLean(), "right");
+
+	/**
+	 * The cached value of the '{@link #getLean() <em>Lean</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLean()
+	 * @generated
+	 * @ordered
+	 */
+	protected Lean lean = LEAN_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -141,12 +185,62 @@ public class RoundToeElementImpl extends ToeElementImpl implements RoundToeEleme
 	 * @generated
 	 */
 	@Override
+	public CastOn getCastOn() {
+		return castOn;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCastOn(CastOn newCastOn) {
+		CastOn oldCastOn = castOn;
+		castOn = newCastOn;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, PatternPackage.ROUND_TOE_ELEMENT__CAST_ON, oldCastOn, castOn));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Lean getLean() {
+		return lean;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setLean(Lean newLean) {
+		Lean oldLean = lean;
+		lean = newLean;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, PatternPackage.ROUND_TOE_ELEMENT__LEAN, oldLean, lean));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case PatternPackage.ROUND_TOE_ELEMENT__LINES:
 				return getLines();
 			case PatternPackage.ROUND_TOE_ELEMENT__INCREASE:
 				return getIncrease();
+			case PatternPackage.ROUND_TOE_ELEMENT__CAST_ON:
+				return getCastOn();
+			case PatternPackage.ROUND_TOE_ELEMENT__LEAN:
+				return getLean();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -164,6 +258,12 @@ public class RoundToeElementImpl extends ToeElementImpl implements RoundToeEleme
 				return;
 			case PatternPackage.ROUND_TOE_ELEMENT__INCREASE:
 				setIncrease((Increase)newValue);
+				return;
+			case PatternPackage.ROUND_TOE_ELEMENT__CAST_ON:
+				setCastOn((CastOn)newValue);
+				return;
+			case PatternPackage.ROUND_TOE_ELEMENT__LEAN:
+				setLean((Lean)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -183,6 +283,12 @@ public class RoundToeElementImpl extends ToeElementImpl implements RoundToeEleme
 			case PatternPackage.ROUND_TOE_ELEMENT__INCREASE:
 				setIncrease(INCREASE_EDEFAULT);
 				return;
+			case PatternPackage.ROUND_TOE_ELEMENT__CAST_ON:
+				setCastOn(CAST_ON_EDEFAULT);
+				return;
+			case PatternPackage.ROUND_TOE_ELEMENT__LEAN:
+				setLean(LEAN_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -199,6 +305,10 @@ public class RoundToeElementImpl extends ToeElementImpl implements RoundToeEleme
 				return lines != LINES_EDEFAULT;
 			case PatternPackage.ROUND_TOE_ELEMENT__INCREASE:
 				return INCREASE_EDEFAULT == null ? increase != null : !INCREASE_EDEFAULT.equals(increase);
+			case PatternPackage.ROUND_TOE_ELEMENT__CAST_ON:
+				return CAST_ON_EDEFAULT == null ? castOn != null : !CAST_ON_EDEFAULT.equals(castOn);
+			case PatternPackage.ROUND_TOE_ELEMENT__LEAN:
+				return LEAN_EDEFAULT == null ? lean != null : !LEAN_EDEFAULT.equals(lean);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -217,6 +327,10 @@ public class RoundToeElementImpl extends ToeElementImpl implements RoundToeEleme
 		result.append(lines);
 		result.append(", increase: ");
 		result.append(increase);
+		result.append(", castOn: ");
+		result.append(castOn);
+		result.append(", lean: ");
+		result.append(lean);
 		result.append(')');
 		return result.toString();
 	}

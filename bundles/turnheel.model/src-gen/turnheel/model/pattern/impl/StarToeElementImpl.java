@@ -9,7 +9,9 @@ import org.eclipse.emf.ecore.EClass;
 
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
 
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.Lean;
 
 import turnheel.model.pattern.PatternFactory;
 import turnheel.model.pattern.PatternPackage;
@@ -24,6 +26,8 @@ import turnheel.model.pattern.StarToeElement;
  * </p>
  * <ul>
  *   <li>{@link turnheel.model.pattern.impl.StarToeElementImpl#getIncrease <em>Increase</em>}</li>
+ *   <li>{@link turnheel.model.pattern.impl.StarToeElementImpl#getCastOn <em>Cast On</em>}</li>
+ *   <li>{@link turnheel.model.pattern.impl.StarToeElementImpl#getLean <em>Lean</em>}</li>
  * </ul>
  *
  * @generated
@@ -48,6 +52,46 @@ public class StarToeElementImpl extends ToeElementImpl implements StarToeElement
 	 * @ordered
 	 */
 	protected Increase increase = INCREASE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCastOn() <em>Cast On</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCastOn()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final CastOn CAST_ON_EDEFAULT = (CastOn)PatternFactory.eINSTANCE.createFromString(PatternPackage.eINSTANCE.getCastOn(), "unworked");
+
+	/**
+	 * The cached value of the '{@link #getCastOn() <em>Cast On</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCastOn()
+	 * @generated
+	 * @ordered
+	 */
+	protected CastOn castOn = CAST_ON_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getLean() <em>Lean</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLean()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Lean LEAN_EDEFAULT = (Lean)PatternFactory.eINSTANCE.createFromString(PatternPackage.eINSTANCE.getLean(), "right");
+
+	/**
+	 * The cached value of the '{@link #getLean() <em>Lean</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLean()
+	 * @generated
+	 * @ordered
+	 */
+	protected Lean lean = LEAN_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -97,10 +141,60 @@ public class StarToeElementImpl extends ToeElementImpl implements StarToeElement
 	 * @generated
 	 */
 	@Override
+	public CastOn getCastOn() {
+		return castOn;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCastOn(CastOn newCastOn) {
+		CastOn oldCastOn = castOn;
+		castOn = newCastOn;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, PatternPackage.STAR_TOE_ELEMENT__CAST_ON, oldCastOn, castOn));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Lean getLean() {
+		return lean;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setLean(Lean newLean) {
+		Lean oldLean = lean;
+		lean = newLean;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, PatternPackage.STAR_TOE_ELEMENT__LEAN, oldLean, lean));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case PatternPackage.STAR_TOE_ELEMENT__INCREASE:
 				return getIncrease();
+			case PatternPackage.STAR_TOE_ELEMENT__CAST_ON:
+				return getCastOn();
+			case PatternPackage.STAR_TOE_ELEMENT__LEAN:
+				return getLean();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -115,6 +209,12 @@ public class StarToeElementImpl extends ToeElementImpl implements StarToeElement
 		switch (featureID) {
 			case PatternPackage.STAR_TOE_ELEMENT__INCREASE:
 				setIncrease((Increase)newValue);
+				return;
+			case PatternPackage.STAR_TOE_ELEMENT__CAST_ON:
+				setCastOn((CastOn)newValue);
+				return;
+			case PatternPackage.STAR_TOE_ELEMENT__LEAN:
+				setLean((Lean)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -131,6 +231,12 @@ public class StarToeElementImpl extends ToeElementImpl implements StarToeElement
 			case PatternPackage.STAR_TOE_ELEMENT__INCREASE:
 				setIncrease(INCREASE_EDEFAULT);
 				return;
+			case PatternPackage.STAR_TOE_ELEMENT__CAST_ON:
+				setCastOn(CAST_ON_EDEFAULT);
+				return;
+			case PatternPackage.STAR_TOE_ELEMENT__LEAN:
+				setLean(LEAN_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -145,6 +251,10 @@ public class StarToeElementImpl extends ToeElementImpl implements StarToeElement
 		switch (featureID) {
 			case PatternPackage.STAR_TOE_ELEMENT__INCREASE:
 				return INCREASE_EDEFAULT == null ? increase != null : !INCREASE_EDEFAULT.equals(increase);
+			case PatternPackage.STAR_TOE_ELEMENT__CAST_ON:
+				return CAST_ON_EDEFAULT == null ? castOn != null : !CAST_ON_EDEFAULT.equals(castOn);
+			case PatternPackage.STAR_TOE_ELEMENT__LEAN:
+				return LEAN_EDEFAULT == null ? lean != null : !LEAN_EDEFAULT.equals(lean);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -161,6 +271,10 @@ public class StarToeElementImpl extends ToeElementImpl implements StarToeElement
 		StringBuilder result = new StringBuilder(super.toString());
 		result.append(" (increase: ");
 		result.append(increase);
+		result.append(", castOn: ");
+		result.append(castOn);
+		result.append(", lean: ");
+		result.append(lean);
 		result.append(')');
 		return result.toString();
 	}

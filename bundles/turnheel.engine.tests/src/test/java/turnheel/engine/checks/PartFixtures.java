@@ -8,11 +8,13 @@ import turnheel.engine.design.AfterthoughtHeel;
 import turnheel.engine.design.AfterthoughtHeel.Cap;
 import turnheel.engine.design.AsymmetricToe;
 import turnheel.engine.design.CalfLeg;
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.FlapLength;
 import turnheel.engine.design.HeelTurn;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.Lean;
 import turnheel.engine.design.LegCount;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.design.ShortRowToe;
@@ -81,9 +83,23 @@ final class PartFixtures {
                         "8–119", "7"),
                 one(Check.CALF_STEEP, calf(), "leg.increaseOver = 120", "leg.increaseOver = 119",
                         Catalogue.LEG_INCREASE_OVER, "8–119", "120"),
+                // the calf is 300 mm up, the heel 50 mm high, so 110 of 119 rounds are below it; from 80 to 72 are 4 pairs
+                one(Check.CALF_STEEP, calf().with("leg.topStitches = 72"), "leg.decreaseOver = 3", "leg.decreaseOver = 4",
+                        Catalogue.LEG_DECREASE_OVER, "4–9", "3"),
+                one(Check.CALF_STEEP, calf().with("leg.topStitches = 72"), "leg.decreaseOver = 10", "leg.decreaseOver = 9",
+                        Catalogue.LEG_DECREASE_OVER, "4–9", "10"),
+                one(Check.KNEE_WIDE, calf().with("body.calfCircumference = 360 mm"), "body.kneeCircumference = 361 mm",
+                        "body.kneeCircumference = 360 mm", Catalogue.KNEE_CIRCUMFERENCE, "360", "361"),
                 // 20 stitches in sections of at least two
                 one(Check.TOE_ORDER, child().with(new StarToe(Increase.MAKE_ONE)), "toe.points = 12", "toe.points = 10",
                         Catalogue.TOE_POINTS, "2–10", "12", Check.TOE_DEPTH),
+                // the same toe-up: yarn-overs are closed in a plain round, which sections of two do not have
+                one(Check.TOE_ORDER, child().with(new StarToe(Increase.YARN_OVER)), "toe.points = 9", "toe.points = 6",
+                        Catalogue.TOE_POINTS, "2–6", "9", Check.TOE_DEPTH),
+                // a cast-on of which half is worked has halves
+                one(Check.OVERRIDE_BREAKS, Designs.toeUp64().with(
+                        new StarToe(Increase.MAKE_ONE, CastOn.HALF_WORKED, Lean.RIGHT)).with("foot.stitches = 64"),
+                        "toe.points = 7", "toe.points = 8", Catalogue.TOE_POINTS, "a multiple of 2", "7"),
                 // (64 − 16 + 2 × 40) / 4 shaping rounds
                 one(Check.TOE_ORDER, CUFF_DOWN.with(new AsymmetricToe(Increase.MAKE_ONE)), "toe.secondLineAfter = 40",
                         "toe.secondLineAfter = 4", Catalogue.TOE_SECOND_LINE_AFTER, "0–32", "40", Check.TOE_DEPTH),
@@ -101,7 +117,7 @@ final class PartFixtures {
     }
 
     private static Draft calf() {
-        return CUFF_DOWN.with(new CalfLeg(SockLength.KNEE, LegCount.AS_FOOT)).with("leg.topStitches = 80");
+        return CUFF_DOWN.with(new CalfLeg(SockLength.KNEE, LegCount.AS_FOOT)).with("leg.calfStitches = 80");
     }
 
     private static Draft child() {

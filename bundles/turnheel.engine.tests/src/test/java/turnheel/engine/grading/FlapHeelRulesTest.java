@@ -1,15 +1,20 @@
 package turnheel.engine.grading;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.FlapEdge;
+import turnheel.engine.design.FlapFabric;
 import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.FlapLength;
 import turnheel.engine.design.HeelTurn;
 import turnheel.engine.design.Length;
+import turnheel.engine.design.PickUp;
 import turnheel.engine.fixture.Designs;
 import turnheel.engine.fixture.Draft;
 import turnheel.engine.fixture.Numbers;
@@ -90,6 +95,61 @@ class FlapHeelRulesTest {
         assertEquals(18, Numbers.of(draft, "heel.afterTurn"));
         assertEquals(86, Numbers.of(draft, "heel.afterPickUp"));
         assertEquals(11, Numbers.of(draft, "heel.gussetDecreases"));
+    }
+
+    private static Draft pickedUp(FlapLength length, double perRow) {
+        return Designs.cuffDown64().with(new FlapHeel(HeelTurn.ROUND, length, FlapFabric.SLIPPED, FlapEdge.SLIPPED,
+                new PickUp.StitchesPerRow(perRow)));
+    }
+
+    @ParameterizedTest(name = "{0} for each of {1} rows are {2}")
+    @CsvSource(textBlock = """
+            # a tie goes to the smaller
+            0.5,  32, 16
+            0.75, 32, 24
+            0.75, 30, 22
+            0.75, 26, 19
+            0.7,  28, 20
+            1,    24, 24
+            """)
+    void picksUpByARatioToTheRows(double perRow, int rows, int pickUp) {
+        Draft draft = pickedUp(new FlapLength.FromBody(), perRow).with("foot.stitches = 64; heel.flapRows = " + rows);
+        assertEquals(pickUp, Numbers.of(draft, "heel.pickUp"));
+        // the turn of 32 leaves 18; 32 instep stitches
+        assertEquals((18 + 2 * pickUp + 32 - 64) / 2, Numbers.of(draft, "heel.gussetDecreases"));
+    }
+
+    /** A ratio has its corner stitches in it: there is no number for them. */
+    @Test
+    void aRatioKnowsNoCornerStitches() {
+        assertTrue(ROUND.graded().sizes().getFirst().cell(Catalogue.HEEL_CORNER).isPresent());
+        assertTrue(pickedUp(new FlapLength.FromBody(), 0.5).graded().sizes().getFirst().cell(Catalogue.HEEL_CORNER)
+                .isEmpty());
+    }
+
+    /**
+     * (310 × 0.32 / 1.2 − 64) / 2 = 9.3 asks for 10 pairs: 17 a side beside a turn of 14 rows that leaves 18. By three
+     * quarters 17 are picked up along 22.7 rows; the finished 229.2 mm ask for 26 at least. By half 34 are too many,
+     * so 32.
+     */
+    @ParameterizedTest(name = "{0} a row: {1} rows, {2} pairs")
+    @CsvSource({"0.75, 26, 12", "0.6, 28, 10", "0.5, 32, 9"})
+    void theFlapFollowsTheHeelByWhatIsPickedUp(double perRow, int rows, int pairs) {
+        Draft draft = pickedUp(new FlapLength.FromBody(), perRow)
+                .with("foot.stitches = 64; body.heelCircumference = 310 mm");
+        assertEquals(rows, Numbers.of(draft, "heel.flapRows"));
+        assertEquals(pairs, Numbers.of(draft, "heel.gussetDecreases"));
+    }
+
+    /**
+     * Published: a quarter of the cast-on a side (reference table of trade practice), which is half of a square flap's
+     * rows.
+     */
+    @ParameterizedTest(name = "{0} stitches: {1} a side")
+    @CsvSource({"56, 14", "64, 16", "72, 18"})
+    void matchesAPublishedQuarterOfTheCastOn(int castOn, int pickUp) {
+        Draft draft = pickedUp(new FlapLength.RowsPerStitch(1), 0.5).with("foot.stitches = " + castOn);
+        assertEquals(pickUp, Numbers.of(draft, "heel.pickUp"));
     }
 
     /** Domain § 5: a heel of 310 mm at 32 stitches asks for 10 pairs, widest 84, and a flap of 20 rows. */

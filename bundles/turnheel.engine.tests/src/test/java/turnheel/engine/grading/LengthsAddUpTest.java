@@ -8,6 +8,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Provide;
 import turnheel.engine.design.AfterthoughtHeel;
 import turnheel.engine.design.AsymmetricToe;
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Direction;
 import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.RoundToe;
@@ -66,17 +67,20 @@ class LengthsAddUpTest {
         }
     }
 
-    /** Rounds that lie along the foot: a cup folds; toe-up a closed cast-on is first worked in a round of its own. */
+    /** Rounds that lie along the foot: a cup folds; toe-up a cast-on may first be worked in a round of its own. */
     private static double toeAlongFoot(Draft draft, GradedSize size) {
-        int setUp = draft.direction() == Direction.TOE_UP ? 1 : 0;
         return switch (draft.toe()) {
-            case RoundToe toe -> Numbers.of(size, "toe.rounds") + setUp;
-            case WedgeToe toe -> Numbers.of(size, "toe.rounds") + setUp;
-            case AsymmetricToe toe -> Numbers.of(size, "toe.rounds") + setUp;
-            case StarToe toe -> Numbers.of(size, "toe.rounds") + setUp
+            case RoundToe toe -> Numbers.of(size, "toe.rounds") + setUp(draft, toe.castOn());
+            case WedgeToe toe -> Numbers.of(size, "toe.rounds") + setUp(draft, toe.castOn());
+            case AsymmetricToe toe -> Numbers.of(size, "toe.rounds") + setUp(draft, toe.castOn());
+            case StarToe toe -> Numbers.of(size, "toe.rounds") + setUp(draft, toe.castOn())
                     + (Numbers.of(size, "foot.stitches") % Numbers.of(size, "toe.points") == 0 ? 0 : 1);
             case ShortRowToe toe -> 2 * Numbers.of(size, "toe.eachSide");
         };
+    }
+
+    private static int setUp(Draft draft, CastOn castOn) {
+        return draft.direction() == Direction.TOE_UP && castOn == CastOn.UNWORKED ? 1 : 0;
     }
 
     private static double heelAlongFoot(Draft draft, GradedSize size) {

@@ -11,6 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import turnheel.engine.hands.Loop.Origin;
 import turnheel.engine.stitch.Step;
 import turnheel.engine.stitch.Stitch;
 
@@ -40,6 +41,17 @@ class HandsTest {
         Hands hands = Hands.holding(loops);
         hands.round(steps(round));
         assertEquals(after, hands.loops().size());
+    }
+
+    @Test
+    void mayFindTheBeginningOfARoundWorkedByTheCastOn() {
+        Hands hands = Hands.holding(0);
+        hands.round(steps("CAST_ON 8"));
+        hands.restOfRound(steps("KNIT 3 KNIT_TWO_TOGETHER"));
+        // the decrease is the last of the round
+        assertEquals(Origin.JOINED_RIGHT, hands.loops().get(6).origin());
+        assertEquals(7, hands.loops().size());
+        assertThrows(Misknit.class, () -> hands.restOfRound(steps("KNIT 8")));
     }
 
     @ParameterizedTest(name = "{1} over {0}: {2}")
@@ -103,6 +115,8 @@ class HandsTest {
             KNIT 5 WRAP_AND_TURN KNIT,                                        after the turn
             KNIT 5 WRAP_AND_TURN / PURL 5 TURN / KNIT 6 TURN,                 passes over a wrapped loop
             KNIT 5 WRAP_AND_TURN / PURL 5 TURN / KNIT 4 KNIT_WITH_WRAPS TURN, has no wraps
+            KNIT 4 WRAP_AND_TURN / PURL 4 TURN / KNIT 4 SLIP_SLIP_KNIT TURN,  into a loop that is
+            KNIT 4 TURN / PURL 4 TURN / KNIT 3 SLIP_SLIP_KNIT_WITH_WRAPS,     into a loop that is
             """)
     void complainAboutRowsThatDoNotWork(String rows, String complaint) {
         Hands hands = Hands.holding(6);
@@ -123,6 +137,7 @@ class HandsTest {
             KNIT 4 TURN / YARN_OVER PURL 4 TURN / KNIT 4 KNIT_TWO_TOGETHER KNIT TURN,         6
             KNIT 4 TURN / YARN_OVER PURL 4 TURN / KNIT 3 KNIT_THREE_TOGETHER KNIT TURN,       5
             KNIT 4 TWIN_AND_TURN / PURL 4 TURN / KNIT 4 KNIT_TWIN KNIT TURN,                  6
+            KNIT 4 WRAP_AND_TURN / PURL 4 TURN / KNIT 4 SLIP_SLIP_KNIT_WITH_WRAPS TURN,       5
             """)
     void closeAGap(String rows, int loops) {
         Hands hands = Hands.holding(6);

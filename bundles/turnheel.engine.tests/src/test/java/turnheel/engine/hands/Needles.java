@@ -86,6 +86,13 @@ final class Needles {
         left.addFirst(loop);
     }
 
+    /** Leaves so many loops as they are and goes on after them. */
+    void passOver(int loops) {
+        for (int i = 0; i < loops; i++) {
+            put(take());
+        }
+    }
+
     /** More loops to work, after all others. */
     void join(int loops) {
         left.addAll(Collections.nCopies(loops, Loop.PLAIN));

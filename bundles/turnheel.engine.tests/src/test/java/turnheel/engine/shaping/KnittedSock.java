@@ -11,16 +11,21 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 import turnheel.engine.design.AfterthoughtHeel;
+import turnheel.engine.design.AsymmetricToe;
 import turnheel.engine.design.CalfLeg;
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.Direction;
 import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.design.Part;
+import turnheel.engine.design.RoundToe;
 import turnheel.engine.design.ShortRowHeel;
 import turnheel.engine.design.ShortRowToe;
+import turnheel.engine.design.StarToe;
 import turnheel.engine.design.StraightLeg;
+import turnheel.engine.design.WedgeToe;
 import turnheel.engine.grading.Graded;
 import turnheel.engine.grading.GradedSize;
 import turnheel.engine.hands.Hands;
@@ -124,8 +129,34 @@ final class KnittedSock {
         if (design.toe() instanceof ShortRowToe && !toeUp) {
             flat(rounds, count(size, Catalogue.TOE_STITCHES), RoundKind.GRAFT);
         } else {
-            rounds.forEach(this::work);
+            rounds.forEach(round -> {
+                if (round.kind() == RoundKind.SET_UP) {
+                    setUp(round);
+                } else {
+                    work(round);
+                }
+            });
         }
+    }
+
+    /** All stitches of the cast-on, or the half that it left to be worked. */
+    private void setUp(Round round) {
+        int castOn = needle.loops().size();
+        int left = castOn() == CastOn.HALF_WORKED ? castOn / 2 : castOn;
+        assertEquals(List.of(new Step.Work(Stitch.KNIT, left)), round.steps());
+        needle.restOfRound(round.steps());
+        assertEquals(castOn, needle.loops().size(), () -> "loops after " + round);
+        assertEquals(castOn, round.stitches());
+    }
+
+    private CastOn castOn() {
+        return switch (design.toe()) {
+            case RoundToe toe -> toe.castOn();
+            case WedgeToe toe -> toe.castOn();
+            case StarToe toe -> toe.castOn();
+            case AsymmetricToe toe -> toe.castOn();
+            case ShortRowToe toe -> throw new AssertionError("a provisional cast-on has no set-up round");
+        };
     }
 
     private void heel(List<Round> rows) {

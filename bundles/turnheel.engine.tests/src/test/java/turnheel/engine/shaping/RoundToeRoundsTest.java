@@ -7,12 +7,17 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Direction;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.Lean;
 import turnheel.engine.design.Part;
 import turnheel.engine.design.RoundToe;
 import turnheel.engine.fixture.Designs;
 import turnheel.engine.fixture.Draft;
+import turnheel.engine.fixture.Numbers;
+import turnheel.engine.stitch.Step;
+import turnheel.engine.stitch.Stitch;
 import turnheel.engine.writing.RoundText;
 
 class RoundToeRoundsTest {
@@ -61,6 +66,45 @@ class RoundToeRoundsTest {
         assertEquals("*%s; rep from * to end".formatted(second), RoundText.of(Parts.round(draft, Part.TOE, 2)));
         assertEquals("k to end", RoundText.of(Parts.round(draft, Part.TOE, 4)));
         assertEquals("*%s; rep from * to end".formatted(fifth), RoundText.of(Parts.round(draft, Part.TOE, 5)));
+    }
+
+    @ParameterizedTest(name = "{0}, round {1}: {2}")
+    @CsvSource(delimiter = '|', textBlock = """
+            # mirror images, by hand: domain § 3, "k s, yo"
+            YARN_OVER      | 1 | k2, yo
+            YARN_OVER      | 2 | k2, k1 tbl, yo
+            YARN_OVER      | 3 | k3, k1 tbl, yo
+            YARN_OVER      | 4 | k4, k1 tbl
+            YARN_OVER      | 5 | k5, yo
+            MAKE_ONE       | 1 | k2, m1r
+            LIFTED         | 2 | k3, rli
+            FRONT_AND_BACK | 1 | kfb, k1
+            FRONT_AND_BACK | 2 | k1, kfb, k1
+            """)
+    void mayLeanTheOtherWay(Increase increase, int number, String text) {
+        Draft draft = TOE_UP.with(new RoundToe(4, increase, CastOn.UNWORKED, Lean.LEFT));
+        assertEquals("*%s; rep from * to end".formatted(text), RoundText.of(Parts.round(draft, Part.TOE, number)));
+    }
+
+    @Test
+    void leansLeftCuffDownBySlipSlipKnits() {
+        Draft draft = CUFF_DOWN.with(new RoundToe(4, Increase.YARN_OVER, CastOn.UNWORKED, Lean.LEFT));
+        assertEquals("*ssk, k14; rep from * to end", RoundText.of(Parts.round(draft, Part.TOE, 1)));
+        assertEquals("*ssk, k1; rep from * to end", RoundText.of(Parts.round(draft, Part.TOE, 25)));
+    }
+
+    /** Half of the eight is worked by the cast-on; the round that completes it is none of its own. */
+    @Test
+    void mayBeginWithACastOnOfWhichHalfIsWorked() {
+        Draft draft = TOE_UP.with(new RoundToe(4, Increase.YARN_OVER, CastOn.HALF_WORKED, Lean.RIGHT));
+        List<Round> rounds = Parts.rounds(draft, Part.TOE);
+        assertEquals(List.of(RoundKind.CAST_ON, RoundKind.SET_UP, RoundKind.INCREASE), rounds.subList(0, 3).stream()
+                .map(Round::kind).toList());
+        assertEquals(List.of(new Step.Work(Stitch.KNIT, 4)), rounds.get(1).steps());
+        assertEquals(8, rounds.get(1).stitches());
+        // 26 rounds lie along the foot, one less than beside a set-up round
+        assertEquals(2600 / 44.0, Numbers.of(draft, "toe.depth"), 1e-9);
+        assertEquals(2700 / 44.0, Numbers.of(TOE_UP, "toe.depth"), 1e-9);
     }
 
     @Test

@@ -16,10 +16,13 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Provide;
 import turnheel.engine.checks.Checks;
 import turnheel.engine.design.AsymmetricToe;
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Direction;
 import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.Heel;
+import turnheel.engine.design.Increase;
+import turnheel.engine.design.Lean;
 import turnheel.engine.design.Part;
 import turnheel.engine.design.RoundToe;
 import turnheel.engine.design.ShortRowToe;
@@ -51,6 +54,36 @@ class ShapingLinesTest {
             assertEquals(1, new LinkedHashSet<>(sections).size(), () -> "sections differ: " + sections);
             assertEquals(1, changes(sections.getFirst()), sections.getFirst()::toString);
         }
+    }
+
+    /** On the needle every line that leans left is the mirror image of one that leans right. */
+    @Repeatable
+    void theLeanOfASpiralIsMirrored(@ForAll("roundOrStar") Draft draft) {
+        Graded right = draft.with(leaning(draft.toe(), Lean.RIGHT)).graded();
+        Graded left = draft.with(leaning(draft.toe(), Lean.LEFT)).graded();
+        Assume.that(isSound(right));
+        List<List<Origin>> mirrored = needleAfterShaping(right, right.sizes().getFirst()).stream()
+                // of one stitch knitted front and back, the new loop lies behind either way
+                .map(needle -> knittedFrontAndBackOfOne(draft, needle, right) ? needle
+                        : needle.reversed().stream().map(ShapingLinesTest::mirrored).toList()).toList();
+        assertEquals(mirrored, needleAfterShaping(left, left.sizes().getFirst()));
+    }
+
+    private static Toe leaning(Toe toe, Lean lean) {
+        return switch (toe) {
+            case RoundToe round -> new RoundToe(round.lines(), round.increase(), round.castOn(), lean);
+            case StarToe star -> new StarToe(star.increase(), star.castOn(), lean);
+            case WedgeToe wedge -> throw new AssertionError(wedge);
+            case AsymmetricToe wedge -> throw new AssertionError(wedge);
+            case ShortRowToe cup -> throw new AssertionError(cup);
+        };
+    }
+
+    private static boolean knittedFrontAndBackOfOne(Draft draft, List<Origin> needle, Graded graded) {
+        Increase increase = draft.toe() instanceof RoundToe round ? round.increase()
+                : ((StarToe) draft.toe()).increase();
+        return draft.direction() == Direction.TOE_UP && increase == Increase.FRONT_AND_BACK
+                && needle.size() == 2 * graded.sizes().getFirst().value(Catalogue.TOE_POINTS);
     }
 
     /** Both sides change by two stitches, and each side is its own mirror image: ssk answers k2tog. */
@@ -114,12 +147,16 @@ class ShapingLinesTest {
         }
     }
 
-    /** The counts of a toe from the cuff down are those of the toe-up one backwards. */
+    /**
+     * The counts of a toe from the cuff down are those of the toe-up one backwards; a star of even sections for its
+     * cast-on's sake is another toe cuff-down.
+     */
     @Repeatable
     void cuffDownIsToeUpBackwards(@ForAll("toes") Draft draft) {
         Graded toeUp = draft.with(Direction.TOE_UP).graded();
         Graded cuffDown = draft.with(Direction.CUFF_DOWN).graded();
-        Assume.that(isSound(toeUp) && isSound(cuffDown) && !(draft.toe() instanceof ShortRowToe));
+        Assume.that(isSound(toeUp) && isSound(cuffDown) && !(draft.toe() instanceof ShortRowToe)
+                && !(draft.toe() instanceof StarToe star && star.castOn() == CastOn.HALF_WORKED));
         List<Integer> backwards = new ArrayList<>(counts(cuffDown, cuffDown.sizes().getFirst()));
         backwards.addFirst((int) cuffDown.sizes().getFirst().value(Catalogue.FOOT_STITCHES));
         backwards.remove(Integer.valueOf(0));
@@ -158,7 +195,8 @@ class ShapingLinesTest {
         Arbitrary<Toe> toes = Arbitraries.of(Designs.EVERY_TOE.stream()
                 .filter(toe -> List.of(kinds).contains(toe.getClass())).toList());
         Arbitrary<Toe> onAnyLines = Combinators.combine(toes, Arbitraries.integers().between(2, 12))
-                .as((toe, lines) -> toe instanceof RoundToe round ? new RoundToe(lines, round.increase()) : toe);
+                .as((toe, lines) -> toe instanceof RoundToe round
+                        ? new RoundToe(lines, round.increase(), round.castOn(), round.lean()) : toe);
         return Combinators.combine(RandomDesigns.usual(), onAnyLines).as(Draft::with);
     }
 
@@ -183,7 +221,11 @@ class ShapingLinesTest {
         Hands hands = Hands.holding(toeUp ? 0 : (int) size.value(Catalogue.FOOT_STITCHES));
         List<List<Origin>> after = new ArrayList<>();
         for (Round round : toe(graded, size)) {
-            hands.round(round.steps());
+            if (round.kind() == RoundKind.SET_UP) {
+                hands.restOfRound(round.steps());
+            } else {
+                hands.round(round.steps());
+            }
             boolean adjusts = round.number() == 0;
             if (!adjusts && (round.kind() == RoundKind.INCREASE || round.kind() == RoundKind.DECREASE)) {
                 after.add(hands.loops().stream().map(Loop::origin).toList());

@@ -19,9 +19,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import turnheel.engine.checks.Checks;
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.FlapEdge;
+import turnheel.engine.design.FlapFabric;
 import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.FlapLength;
 import turnheel.engine.design.HeelTurn;
+import turnheel.engine.design.PickUp;
 import turnheel.engine.fixture.Designs;
 import turnheel.engine.fixture.Draft;
 import turnheel.engine.fixture.Numbers;
@@ -77,6 +80,17 @@ class TradeTableTest {
             int pickUp) {
         int more = pickUp - flapRows / 2;
         assertTrue(more >= 4 && more <= 7, () -> more + " more than the chain");
+    }
+
+    /** What the table picks up, 0.71 to 0.79 for each row, is three quarters of the rows to a stitch. */
+    @ParameterizedTest(name = "size {0}")
+    @CsvFileSource(resources = TABLE, numLinesToSkip = 3)
+    void picksUpThreeQuartersOfTheRows(String shoe, int castOn, double leg, int flap, int flapRows, double flapCm,
+            int pickUp) {
+        FlapHeel heel = new FlapHeel(HeelTurn.ROUND, new FlapLength.FromBody(), FlapFabric.PLAIN, FlapEdge.SLIPPED,
+                new PickUp.StitchesPerRow(0.75));
+        Draft draft = Designs.cuffDown64().with(heel).with("foot.stitches = %d; heel.flapRows = %d".formatted(castOn, flapRows));
+        assertEquals(pickUp, Numbers.of(draft, "heel.pickUp"), 1);
     }
 
     /** The same 60 stitches and 19 rounds are printed as 4 and as 4.5 cm: no one gauge gives both exactly. */

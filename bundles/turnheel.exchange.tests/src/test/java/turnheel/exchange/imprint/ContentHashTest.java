@@ -11,10 +11,14 @@ import java.util.Set;
 
 import org.junit.jupiter.api.Test;
 
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.Direction;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.Lean;
 import turnheel.engine.design.LegCount;
+import turnheel.engine.design.LengthMode;
+import turnheel.engine.design.Lengths;
 import turnheel.engine.design.Materials;
 import turnheel.engine.design.OwnRow;
 import turnheel.engine.design.Quantity;
@@ -22,6 +26,7 @@ import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RoundToe;
 import turnheel.engine.design.ShortRowHeel;
 import turnheel.engine.design.Size;
+import turnheel.engine.design.Snap;
 import turnheel.engine.design.SockLength;
 import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.StitchPattern.Fit;
@@ -46,23 +51,24 @@ class ContentHashTest {
                 new RoundToe(4, Increase.YARN_OVER), new ShortRowHeel(TurnMethod.WRAPPED),
                 new StraightLeg(SockLength.CREW), new RibCuff(2, 2), List.of(size));
         assertEquals("""
-                turnheel-design/2
+                turnheel-design/4
                 title "Two\\u000alines"
                 direction TOE_UP
                 gauge.stitches 32/10 cm
                 gauge.rounds 44/10 cm
-                toe RoundToe[lines=4, increase=YARN_OVER]
+                toe RoundToe[lines=4, increase=YARN_OVER, castOn=UNWORKED, lean=RIGHT]
                 heel ShortRowHeel[turn=WRAPPED]
                 leg StraightLeg[length=CREW, count=AS_FOOT]
                 cuff RibCuff[knit=2, purl=2, mayAdjust=false]
                 materials "Materials[yarn=Optional.empty, balls=OptionalInt.empty, swatch=Optional.empty, margin=10 %]"
+                lengths Lengths[foot=BOTH, leg=BOTH, cuff=ROUNDS, snap=NONE]
                 size "M \\u0022big\\u0022"
                   input body.footCircumference 22 cm
                   input body.footLength 9.5 in
                   override foot.stitches 64
                 """, DesignText.of(design));
         // computed with sha256sum from the text above
-        assertEquals("19a71ae5675a2b190337bd223807cf388e65b72787011b17cab4b81819cca973", ContentHash.of(design));
+        assertEquals("d4e8c77651582b1772df259ff37d1faf72f3b3acde36c515aeb4cf273e419e0d", ContentHash.of(design));
     }
 
     @Test
@@ -89,6 +95,10 @@ class ContentHashTest {
                         DESIGN.toe(), DESIGN.heel(), DESIGN.leg(), DESIGN.cuff(), DESIGN.sizes()),
                 Designs.with(DESIGN, new RoundToe(5, Increase.YARN_OVER), DESIGN.leg(), DESIGN.cuff()),
                 Designs.with(DESIGN, new RoundToe(4, Increase.LIFTED), DESIGN.leg(), DESIGN.cuff()),
+                Designs.with(DESIGN, new RoundToe(4, Increase.YARN_OVER, CastOn.HALF_WORKED, Lean.RIGHT), DESIGN.leg(),
+                        DESIGN.cuff()),
+                Designs.with(DESIGN, new RoundToe(4, Increase.YARN_OVER, CastOn.UNWORKED, Lean.LEFT), DESIGN.leg(),
+                        DESIGN.cuff()),
                 Designs.with(DESIGN, new WedgeToe(Increase.LIFTED), DESIGN.leg(), DESIGN.cuff()),
                 Designs.with(DESIGN, DESIGN.toe(), new StraightLeg(SockLength.KNEE), DESIGN.cuff()),
                 Designs.with(DESIGN, DESIGN.toe(), DESIGN.leg(), new RibCuff(2, 1)),
@@ -100,6 +110,10 @@ class ContentHashTest {
                 DESIGN.withMaterials(Materials.of(Yarn.of("Lamp Sock", 200, 50))),
                 DESIGN.withMaterials(Materials.of(Yarn.of("Lamp Sock", 210, 50))),
                 DESIGN.withMaterials(Materials.of(Yarn.of("Lamp Sock", 200, 50)).withBalls(2)),
+                DESIGN.withLengths(new Lengths(LengthMode.TO_FIT, LengthMode.BOTH, LengthMode.ROUNDS, Snap.NONE)),
+                DESIGN.withLengths(new Lengths(LengthMode.BOTH, LengthMode.MEASURE, LengthMode.ROUNDS, Snap.NONE)),
+                DESIGN.withLengths(new Lengths(LengthMode.BOTH, LengthMode.BOTH, LengthMode.BOTH, Snap.NONE)),
+                DESIGN.withLengths(new Lengths(LengthMode.BOTH, LengthMode.BOTH, LengthMode.ROUNDS, Snap.FOOT)),
                 DESIGN.withOwnRows(List.of(new OwnRow(new Key("own.half"), "", "foot.stitches/2"))),
                 DESIGN.withOwnRows(List.of(new OwnRow(new Key("own.half"), "Half", "foot.stitches/2"))),
                 DESIGN.withOwnRows(List.of(new OwnRow(new Key("own.half"), "", "foot.stitches/2 "))),

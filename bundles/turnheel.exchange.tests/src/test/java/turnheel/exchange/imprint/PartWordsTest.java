@@ -1,6 +1,7 @@
 package turnheel.exchange.imprint;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -12,16 +13,26 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
+import turnheel.engine.design.AfterthoughtHeel;
+import turnheel.engine.design.CastOn;
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.FlapEdge;
+import turnheel.engine.design.FlapFabric;
 import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.FlapLength;
 import turnheel.engine.design.HeelTurn;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.Lean;
 import turnheel.engine.design.Length;
+import turnheel.engine.design.LengthMode;
+import turnheel.engine.design.Lengths;
+import turnheel.engine.design.PickUp;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RoundToe;
 import turnheel.engine.design.ShortRowHeel;
+import turnheel.engine.design.Snap;
 import turnheel.engine.design.SockLength;
+import turnheel.engine.design.StarToe;
 import turnheel.engine.design.StraightLeg;
 import turnheel.engine.design.TurnMethod;
 import turnheel.engine.design.WedgeToe;
@@ -86,6 +97,41 @@ class PartWordsTest {
         FlapHeel square = new FlapHeel(HeelTurn.SQUARE, new FlapLength.Height(Length.ofMm(60)));
         assertEquals("Heel flap and gusset, square turn, flap 60 mm high", PartWords.heel(square, Direction.CUFF_DOWN));
         assertEquals("Gusset and heel flap, flap 60 mm high", PartWords.heel(square, Direction.TOE_UP));
+    }
+
+    @Test
+    void saysHowLengthsAreSaid() {
+        assertEquals("Foot by rounds and measure, leg by rounds and measure, cuff by rounds",
+                PartWords.lengths(Lengths.USUAL));
+        assertEquals("Foot to fit, leg to a measure, cuff by rounds; whole pattern repeats on foot and leg", PartWords.lengths(
+                new Lengths(LengthMode.TO_FIT, LengthMode.MEASURE, LengthMode.ROUNDS, Snap.FOOT_AND_LEG)));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Snap.class)
+    void hasWordsForEveryPlaceToSnap(Snap snap) {
+        assertFalse(PartWords.lengths(new Lengths(LengthMode.BOTH, LengthMode.BOTH, LengthMode.BOTH, snap)).contains("{"));
+    }
+
+    @Test
+    void addsToAPartWhatIsNotUsual() {
+        assertEquals("Round toe on 4 lines, increased with lifted stitches, from a cast-on of which half is worked, "
+                + "lines leaning left",
+                PartWords.toe(new RoundToe(4, Increase.LIFTED, CastOn.HALF_WORKED, Lean.LEFT), Direction.TOE_UP));
+        assertEquals("Star toe, lines leaning left",
+                PartWords.toe(new StarToe(Increase.LIFTED, CastOn.HALF_WORKED, Lean.LEFT), Direction.CUFF_DOWN));
+        FlapHeel flap = new FlapHeel(HeelTurn.ROUND, new FlapLength.Height(Length.ofMm(60)), FlapFabric.SLIPPED,
+                FlapEdge.GARTER, new PickUp.StitchesPerRow(0.75));
+        assertEquals("Heel flap and gusset, round turn, flap 60 mm high, every second stitch slipped, "
+                + "garter stitch at its sides, 0.75 stitches/row picked up along it",
+                PartWords.heel(flap, Direction.CUFF_DOWN));
+        // toe-up the sides join the gusset and nothing is picked up
+        assertEquals("Gusset and heel flap, flap 60 mm high, every second stitch slipped",
+                PartWords.heel(flap, Direction.TOE_UP));
+        assertEquals("Afterthought heel, shaped like a round toe, lines leaning left",
+                PartWords.heel(new AfterthoughtHeel(AfterthoughtHeel.Cap.ROUND, Lean.LEFT), Direction.TOE_UP));
+        assertEquals("Afterthought heel, shaped like a wedge toe",
+                PartWords.heel(new AfterthoughtHeel(AfterthoughtHeel.Cap.WEDGE, Lean.LEFT), Direction.TOE_UP));
     }
 
     @Test
