@@ -11,8 +11,8 @@ public record Bounds(double left, double top, double right, double bottom) {
 
     public Bounds {
         if (!(left <= right && top <= bottom)) {
-            throw new IllegalArgumentException("bounds from %s, %s to %s, %s are no rectangle".formatted(left, top, right,
-                    bottom));
+            throw new IllegalArgumentException(
+                    "bounds from %s, %s to %s, %s are no rectangle".formatted(left, top, right, bottom));
         }
     }
 

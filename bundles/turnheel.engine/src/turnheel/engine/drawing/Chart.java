@@ -22,8 +22,8 @@ public record Chart(List<ChartRow> rows, int times) {
     }
 
     /**
-     * The chart of rounds. Where all rounds are made of the same number of repeats, one repeat is charted; a plain round
-     * takes part in whatever the others are made of.
+     * The chart of rounds. Where all rounds are made of the same number of repeats, one repeat is charted; a plain
+     * round takes part in whatever the others are made of.
      *
      * @param rounds what is worked on each
      * @param firstNumber of the first round

@@ -6,8 +6,8 @@ import java.util.List;
 import turnheel.engine.stitch.Stitch;
 
 /**
- * Which columns of a chart are drawn, and where: a long plain stretch in which nothing ever happens is left out but for its
- * ends, and its number of stitches is told.
+ * Which columns of a chart are drawn, and where: a long plain stretch in which nothing ever happens is left out but for
+ * its ends, and its number of stitches is told.
  */
 final class ChartColumns {
 

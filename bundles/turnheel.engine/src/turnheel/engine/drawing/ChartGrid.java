@@ -76,7 +76,8 @@ final class ChartGrid {
     private static boolean isReached(ChartRow row, int square) {
         return row.side() == ChartSide.ROUND || row.squares().get(square) instanceof Square.TurnEdge
                 || row.squares().subList(0, square + 1).stream().anyMatch(Square.Worked.class::isInstance)
-                && row.squares().subList(square, row.squares().size()).stream().anyMatch(Square.Worked.class::isInstance);
+                && row.squares().subList(square, row.squares().size()).stream()
+                        .anyMatch(Square.Worked.class::isInstance);
     }
 
     private void sign(Symbol symbol, boolean edge, Point corner) {
@@ -115,7 +116,7 @@ final class ChartGrid {
         }
     }
 
-    /** One frame round neighbouring rows whose repeat fills the same columns; round all of them where it fills the row. */
+    /** One frame round neighbours whose repeat fills the same columns; round all columns where it fills the row. */
     private void frames() {
         if (chart.times() == 1) {
             return;

@@ -30,9 +30,9 @@ final class Curves {
             double cut = share * Math.min(before, after);
             if (cut > 0) {
                 Point from = corner.towards(points.get(i - 1), cut / length(points.get(i - 1), corner));
+                Point to = corner.towards(points.get(i + 1), cut / length(corner, points.get(i + 1)));
                 segments.add(new Segment.Straight(from));
-                segments.add(round(from, corner, corner.towards(points.get(i + 1), cut / length(corner, points.get(i + 1))),
-                        QUARTER_CIRCLE));
+                segments.add(round(from, corner, to, QUARTER_CIRCLE));
             } else {
                 segments.add(new Segment.Straight(corner));
             }

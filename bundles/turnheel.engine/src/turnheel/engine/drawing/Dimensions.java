@@ -59,7 +59,8 @@ record Dimensions(double size) {
         for (int i = 0; i < wishes.size(); i++) {
             Wish wish = wishes.get(i);
             for (double y : List.of(wish.from(), wish.to())) {
-                shapes.add(new Shape.Line(new Point(measuredAt.get(i) - size / 3, y), new Point(x - size / 3, y), thin()));
+                shapes.add(new Shape.Line(new Point(measuredAt.get(i) - size / 3, y), new Point(x - size / 3, y),
+                        thin()));
             }
             shapes.addAll(arrows(new Point(x, wish.from()), new Point(x, wish.to())));
             text(shapes, wish.lines(), firstLine(x - size / 2, middles.get(i), wish.lines()), Anchor.END);
@@ -88,8 +89,8 @@ record Dimensions(double size) {
 
     /** How much room labels take beside their line. */
     double widest(List<Wish> wishes) {
-        return wishes.stream().flatMap(wish -> wish.lines().stream()).mapToDouble(line -> TextWidth.of(line, size)).max()
-                .orElse(0);
+        return wishes.stream().flatMap(wish -> wish.lines().stream())
+                .mapToDouble(line -> TextWidth.of(line, size)).max().orElse(0);
     }
 
     private void text(List<Shape> shapes, List<String> lines, Point first, Anchor anchor) {

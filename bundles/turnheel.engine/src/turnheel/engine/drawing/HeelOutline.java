@@ -108,7 +108,8 @@ record HeelOutline(Heel heel, Direction direction, GradedSize size, SockMeasures
         Point flapTop = new Point(sock.heelWidth(), -sock.heelHeight());
         Point turnEnd = new Point(sock.heelDepth(), -middle);
         Point gussetEnd = new Point(sock.heelDepth() + 2 * pairs * perRound, -sock.heelWidth());
-        List<Shape> shapes = new ArrayList<>(List.of(Shape.Path.through(List.of(top(), flapTop, turnEnd, front()), pen)));
+        List<Shape> shapes = new ArrayList<>();
+        shapes.add(Shape.Path.through(List.of(top(), flapTop, turnEnd, front()), pen));
         if (pairs > 0) {
             shapes.add(new Shape.Line(flapTop, gussetEnd, pen.dashes()));
         }

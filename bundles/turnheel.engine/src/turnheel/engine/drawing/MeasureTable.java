@@ -56,9 +56,9 @@ final class MeasureTable {
             for (int column = 0; column < sizes.size(); column++) {
                 Optional<Double> mm = sizes.get(column).sock().of(measure);
                 if (mm.isPresent()) {
-                    put(PrintedLength.centimetres(mm.get()), rights.get(column), y, Anchor.END, Weight.REGULAR, Ink.TEXT);
-                    put(PrintedLength.inches(mm.get()), rights.get(column), y + LINE * size, Anchor.END, Weight.REGULAR,
-                            Ink.MUTED);
+                    double at = rights.get(column);
+                    put(PrintedLength.centimetres(mm.get()), at, y, Anchor.END, Weight.REGULAR, Ink.TEXT);
+                    put(PrintedLength.inches(mm.get()), at, y + LINE * size, Anchor.END, Weight.REGULAR, Ink.MUTED);
                 }
             }
             y += LINE * size + size / 2;

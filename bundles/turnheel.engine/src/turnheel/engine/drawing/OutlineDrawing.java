@@ -12,15 +12,16 @@ import turnheel.engine.grading.Graded;
 import turnheel.engine.grading.GradedSize;
 
 /**
- * The sock from the side, to scale, with its finished measurements: one size with a figure at every line, or all sizes over
- * each other with letters at the lines of the largest and a table of figures below.
+ * The sock from the side, to scale, with its finished measurements: one size with a figure at every line, or all sizes
+ * over each other with letters at the lines of the largest and a table of figures below.
  */
 public final class OutlineDrawing {
 
     /** Letters are this share of the sock's larger extent, so that children's and knee socks look alike on a page. */
     private static final double LETTERS = 1 / 46.0;
     private static final double SMALLEST_LETTERS_MM = 2;
-    private static final int LONGEST_TITLE = 48;
+    /** In heights of its letters. */
+    private static final double LONGEST_TITLE = 29;
 
     private final String title;
     private final List<SockOutline> outlines = new ArrayList<>();
@@ -152,13 +153,18 @@ public final class OutlineDrawing {
         Point topBack = leg.back(leg.top());
         Point topFront = leg.front(leg.top());
         Measure top = sock.of(Measure.LEG_TOP_WIDTH).isPresent() ? Measure.LEG_TOP_WIDTH : Measure.LEG_WIDTH;
-        shapes.addAll(dimensions.level(topBack.x(), topFront.x(), all.top() - 1.5 * gap, Math.min(topBack.y(), topFront.y()),
-                false, line(top, sock.legTopWidth())));
+        shapes.addAll(dimensions.level(topBack.x(), topFront.x(), all.top() - 1.5 * gap,
+                Math.min(topBack.y(), topFront.y()), false, line(top, sock.legTopWidth())));
         if (top == Measure.LEG_TOP_WIDTH) {
             // the narrowest place of a leg that widens is measured on the fabric, at the ankle
             double ankle = -Math.max(sock.heelHeight(), sock.footWidth());
             shapes.addAll(dimensions.level(0, sock.legWidth(), ankle, ankle, false,
                     label(Measure.LEG_WIDTH, sock.legWidth())));
+        }
+        if (sock.of(Measure.CALF_WIDTH).isPresent()) {
+            Point back = leg.back(sock.widenOver());
+            shapes.addAll(dimensions.level(back.x(), leg.front(sock.widenOver()).x(), back.y(), back.y(), false,
+                    label(Measure.CALF_WIDTH, sock.calfWidth())));
         }
         double inner = all.left() - 2 * gap;
         List<Wish> wishes = List.of(
@@ -201,8 +207,8 @@ public final class OutlineDrawing {
         double y = drawn.map(Bounds::top).orElse(0.0) - 2.5 * letters;
         String what = nested ? Words.text("outline.sizes") : Words.text("outline.size", ofOneSize());
         shapes.add(new Shape.Text(what, new Point(x, y), 1.1 * letters, Anchor.START, Weight.REGULAR, Ink.TEXT));
-        shapes.add(new Shape.Text(TextWidth.cut(title, 1, LONGEST_TITLE * 0.6), new Point(x, y - 2 * letters), 1.6 * letters,
-                Anchor.START, Weight.BOLD, Ink.TEXT));
+        shapes.add(new Shape.Text(TextWidth.cut(title, 1, LONGEST_TITLE), new Point(x, y - 2 * letters),
+                1.6 * letters, Anchor.START, Weight.BOLD, Ink.TEXT));
         double below = drawn.map(Bounds::bottom).orElse(0.0) + 2 * letters;
         List<String> remarks = new ArrayList<>();
         if (!outlines.isEmpty()) {

@@ -3,8 +3,8 @@ package turnheel.engine.drawing;
 import java.util.List;
 
 /**
- * A picture, ready to be painted on whatever surface. One millimetre is one millimetre of the thing drawn where that is to
- * scale; paper may shrink the whole.
+ * A picture, ready to be painted on whatever surface. One millimetre is one millimetre of the thing drawn where that is
+ * to scale; paper may shrink the whole.
  *
  * @param width millimetres; nothing lies left of 0 or right of it
  * @param height millimetres; nothing lies above 0 or below it

@@ -12,8 +12,8 @@ import turnheel.engine.stitch.Step;
 import turnheel.engine.stitch.Stitch;
 
 /**
- * Charts rounds: rounds of fewer stitches are filled up with squares that stand for no stitch, on the side on which they
- * are narrower.
+ * Charts rounds: rounds of fewer stitches are filled up with squares that stand for no stitch, on the side on which
+ * they are narrower.
  */
 final class RoundChart {
 
@@ -134,7 +134,7 @@ final class RoundChart {
         return squares;
     }
 
-    /** By how many stitches the round is wider on the right than the one before; the rest of its growth is on the left. */
+    /** By how many stitches the round is wider on the right than the one before; the rest is on the left. */
     private static int growthOnTheRight(List<Square> squares) {
         int all = 0;
         int onTheRight = 0;

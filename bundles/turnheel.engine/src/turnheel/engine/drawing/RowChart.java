@@ -12,8 +12,8 @@ import turnheel.engine.stitch.Step;
 import turnheel.engine.stitch.Stitch;
 
 /**
- * Charts flat rows that may turn anywhere: every loop has its column as long as it lives. New loops get columns of their
- * own between the others; of loops that are worked together the first keeps its column.
+ * Charts flat rows that may turn anywhere: every loop has its column as long as it lives. New loops get columns of
+ * their own between the others; of loops that are worked together the first keeps its column.
  */
 final class RowChart {
 

@@ -13,10 +13,11 @@ import turnheel.engine.grading.GradedSize;
  * One size's sock from the side, to scale: the back of the heel at x 0, the floor at y 0, the toe to the right, the leg
  * upwards.
  */
-record SockOutline(String label, SockMeasures sock, LegOutline leg, HeelOutline heel, ToeOutline toe, CuffOutline cuff) {
+record SockOutline(String label, SockMeasures sock, LegOutline leg, HeelOutline heel, ToeOutline toe,
+        CuffOutline cuff) {
 
     private static final double BEND_OF_FOOT = 0.35;
-    private static final int STEPS_UP_THE_CALF = 6;
+    private static final double SOFT = 0.6;
 
     /** The outline of a size, or why there is none. */
     sealed interface Drawn {
@@ -50,24 +51,12 @@ record SockOutline(String label, SockMeasures sock, LegOutline leg, HeelOutline 
     Shape.Path edge(Paint paint) {
         List<Segment> segments = new ArrayList<>();
         Point top = leg.back(leg.top());
-        backOfLeg(segments);
+        segments.addAll(Curves.rounded(leg.bends().reversed().stream().map(leg::back).toList(), SOFT));
         segments.addAll(heel.edge());
         segments.add(new Segment.Straight(new Point(Math.max(sock.heelDepth(), sock.toeStart()), 0)));
         segments.addAll(toe.edge());
         frontOfLeg(segments);
         return new Shape.Path(top, segments, true, paint);
-    }
-
-    private void backOfLeg(List<Segment> segments) {
-        for (int step = STEPS_UP_THE_CALF - 1; step >= 0; step--) {
-            segments.add(new Segment.Straight(leg.back(height(step))));
-        }
-    }
-
-    /** The first steps lead up the widening leg, the last along the straight rest of it. */
-    private double height(int step) {
-        double widened = Math.min(leg.top(), sock.widenOver());
-        return step == STEPS_UP_THE_CALF ? leg.top() : step * widened / (STEPS_UP_THE_CALF - 1);
     }
 
     /** The instep turns up into the leg in a curve, as far as foot and leg leave room for it; then up the leg. */
@@ -78,11 +67,9 @@ record SockOutline(String label, SockMeasures sock, LegOutline leg, HeelOutline 
         Point before = corner.plus(room, 0);
         segments.add(new Segment.Straight(before));
         segments.add(Curves.round(before, corner, leg.front(bend), Curves.QUARTER_CIRCLE));
-        for (int step = 0; step <= STEPS_UP_THE_CALF; step++) {
-            if (height(step) > bend) {
-                segments.add(new Segment.Straight(leg.front(height(step))));
-            }
-        }
+        List<Point> up = new ArrayList<>(List.of(leg.front(bend)));
+        leg.bends().stream().filter(height -> height > bend).map(leg::front).forEach(up::add);
+        segments.addAll(Curves.rounded(up, SOFT));
     }
 
     /** What is seen on the sock: where its parts meet and how they are shaped. */

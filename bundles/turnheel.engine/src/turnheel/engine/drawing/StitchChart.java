@@ -18,7 +18,8 @@ public final class StitchChart {
     private static final double LETTERS = 3.6;
     private static final double HEADING = 5;
     private static final double LINE = 1.5;
-    private static final int LONGEST_TITLE = 48;
+    /** In heights of its letters. */
+    private static final double LONGEST_TITLE = 29;
     private static final double MARGIN = 8;
 
     private final List<Shape> shapes = new ArrayList<>();
@@ -86,7 +87,7 @@ public final class StitchChart {
     }
 
     private void heading(String title) {
-        line(TextWidth.cut(title, 1, LONGEST_TITLE * 0.6), HEADING, Weight.BOLD, Ink.TEXT);
+        line(TextWidth.cut(title, 1, LONGEST_TITLE), HEADING, Weight.BOLD, Ink.TEXT);
     }
 
     /** One more line of words below all that is there. */
@@ -121,8 +122,8 @@ public final class StitchChart {
         y += LETTERS / 2;
         for (Symbol symbol : used) {
             shapes.add(new Shape.Group("", ChartGrid.sample(symbol, new Point(0.5, y))));
-            shapes.add(new Shape.Text(symbol.meaning(flat), new Point(ChartGrid.SIDE + LETTERS, y + 0.7 * ChartGrid.SIDE),
-                    LETTERS, Anchor.START, Weight.REGULAR, Ink.TEXT));
+            Point beside = new Point(ChartGrid.SIDE + LETTERS, y + 0.7 * ChartGrid.SIDE);
+            shapes.add(new Shape.Text(symbol.meaning(flat), beside, LETTERS, Anchor.START, Weight.REGULAR, Ink.TEXT));
             y += 1.2 * ChartGrid.SIDE;
         }
         line(Words.text(flat ? "chart.rows" : "chart.rounds"), LETTERS, Weight.REGULAR, Ink.MUTED);

@@ -8,13 +8,13 @@ import turnheel.engine.stitch.Stitch;
 
 /**
  * The signs of a chart, which shows the fabric from its right side: a stitch purled on the wrong side has the sign of a
- * knitted one. The common signs are the trade's, as published keys agree on them; where they do not, the legend says what
- * is meant.
+ * knitted one. The common signs are the trade's, as published keys agree on them; where they do not, the legend says
+ * what is meant.
  */
 enum Symbol {
     KNIT, PURL, KNIT_TWISTED, SLIP, YARN_OVER, MAKE_LEFT, MAKE_RIGHT, LIFTED_LEFT, LIFTED_RIGHT, FRONT_AND_BACK,
     TWO_TOGETHER_RIGHT, TWO_TOGETHER_LEFT, PURL_TWO_TOGETHER, PURL_TWO_TOGETHER_LEFT, THREE_TOGETHER,
-    PURL_THREE_TOGETHER, PICK_UP, FREED_LOOP, CAST_ON, PROVISIONAL_CAST_ON, BIND_OFF, SEW_DOWN, WITH_EDGE, GRAFT,
+    PURL_THREE_TOGETHER, WITH_WRAPS_RIGHT, WITH_WRAPS_LEFT, PICK_UP, FREED_LOOP, CAST_ON, PROVISIONAL_CAST_ON, BIND_OFF, SEW_DOWN, WITH_EDGE, GRAFT,
     DRAW_CLOSED, WRAP, WITH_WRAPS, MAKE_TWIN, TWIN, MAKE_DOUBLE, DOUBLE, NO_STITCH, TURN;
 
     /** Signs that mean another stitch on the wrong side. */
@@ -55,6 +55,8 @@ enum Symbol {
             case TURN -> TURN;
             case WRAP_AND_TURN -> WRAP;
             case KNIT_WITH_WRAPS, PURL_WITH_WRAPS -> WITH_WRAPS;
+            case SLIP_SLIP_KNIT_WITH_WRAPS -> WITH_WRAPS_LEFT;
+            case PURL_TWO_TOGETHER_WITH_WRAPS -> WITH_WRAPS_RIGHT;
             case TWIN_AND_TURN -> MAKE_TWIN;
             case KNIT_TWIN, PURL_TWIN -> TWIN;
             case DOUBLE_STITCH -> MAKE_DOUBLE;
@@ -96,14 +98,16 @@ enum Symbol {
             case MAKE_RIGHT -> List.of(letterM(), strokes(0.38, 0.72, 0.62, 0.82, 0.38, 0.92));
             case LIFTED_LEFT -> List.of(stroke(0.72, 0.85, 0.28, 0.15), stroke(0.5, 0.5, 0.72, 0.15));
             case LIFTED_RIGHT -> List.of(stroke(0.28, 0.85, 0.72, 0.15), stroke(0.5, 0.5, 0.28, 0.15));
-            case FRONT_AND_BACK -> List.of(strokes(0.22, 0.15, 0.5, 0.5, 0.78, 0.15), new Shape.Line(new Point(0.5, 0.5),
-                    LOW, STROKE), stroke(0.3, 0.82, 0.7, 0.82));
+            case FRONT_AND_BACK -> List.of(strokes(0.22, 0.15, 0.5, 0.5, 0.78, 0.15), stroke(0.5, 0.5, 0.5, 0.82),
+                    stroke(0.3, 0.82, 0.7, 0.82));
             case TWO_TOGETHER_RIGHT -> List.of(rising);
             case TWO_TOGETHER_LEFT -> List.of(falling);
             case PURL_TWO_TOGETHER -> List.of(rising, dot(0.72, 0.7, 0.1));
             case PURL_TWO_TOGETHER_LEFT -> List.of(falling, dot(0.28, 0.7, 0.1));
             case THREE_TOGETHER -> List.of(rising, stroke(0.5, 0.5, 0.76, 0.82));
             case PURL_THREE_TOGETHER -> List.of(rising, stroke(0.5, 0.5, 0.76, 0.82), dot(0.28, 0.3, 0.1));
+            case WITH_WRAPS_RIGHT -> List.of(rising, ring(0.5, 0.66));
+            case WITH_WRAPS_LEFT -> List.of(falling, ring(0.5, 0.66));
             case PICK_UP -> List.of(new Shape.Line(LOW, HIGH, STROKE), strokes(0.3, 0.42, 0.5, 0.18, 0.7, 0.42));
             case FREED_LOOP -> List.of(arc(0.24, 0.78, 0.15, 0.76), stroke(0.16, 0.86, 0.84, 0.86));
             case CAST_ON -> List.of(arc(0.18, 0.5, 0.9, 0.82));
@@ -114,11 +118,13 @@ enum Symbol {
             case GRAFT -> List.of(arc(0.18, 0.42, 0.1, 0.82), arc(0.18, 0.58, 0.9, 0.82));
             case DRAW_CLOSED -> List.of(arc(0.18, 0.45, 0.05, 0.82), dot(0.5, 0.68, 0.12));
             case WRAP -> List.of(new Shape.Line(LOW, HIGH, STROKE), ring(0.5, 0.66));
-            case WITH_WRAPS -> List.of(ring(0.5, 0.66), stroke(0.3, 0.9, 0.7, 0.2));
+            case WITH_WRAPS -> List.of(ring(0.5, 0.5));
             case MAKE_TWIN -> List.of(stroke(0.36, 0.82, 0.36, 0.18), stroke(0.64, 0.82, 0.64, 0.18));
             case TWIN -> List.of(strokes(0.28, 0.82, 0.5, 0.2, 0.72, 0.82));
-            case MAKE_DOUBLE -> List.of(strokes(0.2, 0.15, 0.5, 0.5, 0.8, 0.15), strokes(0.2, 0.5, 0.5, 0.85, 0.8, 0.5));
-            case DOUBLE -> List.of(strokes(0.2, 0.5, 0.5, 0.15, 0.8, 0.5), strokes(0.2, 0.85, 0.5, 0.5, 0.8, 0.85));
+            case MAKE_DOUBLE -> List.of(strokes(0.2, 0.15, 0.5, 0.5, 0.8, 0.15),
+                    strokes(0.2, 0.5, 0.5, 0.85, 0.8, 0.5));
+            case DOUBLE -> List.of(strokes(0.2, 0.5, 0.5, 0.15, 0.8, 0.5),
+                    strokes(0.2, 0.85, 0.5, 0.5, 0.8, 0.85));
             case NO_STITCH -> List.of();
             case TURN -> List.of(new Shape.Line(new Point(0, 0), new Point(0, 1), Pen.of(Ink.HIGHLIGHT, 0.18)));
         };

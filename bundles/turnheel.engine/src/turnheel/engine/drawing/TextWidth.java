@@ -1,8 +1,8 @@
 package turnheel.engine.drawing;
 
 /**
- * How wide a text will be in a face that is not known yet. Wide on purpose: at least what the common sans-serif faces take
- * in bold, so that nothing is cut off.
+ * How wide a text will be in a face that is not known yet. Wide on purpose: at least what the common sans-serif faces
+ * take in bold, so that nothing is cut off.
  */
 final class TextWidth {
 

@@ -20,8 +20,8 @@ import turnheel.engine.drawing.Shape.Segment;
 import turnheel.engine.drawing.Shape.Text.Weight;
 
 /**
- * Writes a picture as SVG 1.1 with units of a millimetre: words are text, colours are classes of a small style sheet that
- * knows light and dark surroundings. The same picture gives the same bytes.
+ * Writes a picture as SVG 1.1 with units of a millimetre: words are text, colours are classes of a small style sheet
+ * that knows light and dark surroundings. The same picture gives the same bytes.
  */
 public final class SvgWriter {
 
@@ -86,14 +86,17 @@ public final class SvgWriter {
 
     private void shape(Shape shape) {
         switch (shape) {
-            case Shape.Line(var from, var to, var pen) -> element("line", "x1=\"%s\" y1=\"%s\" x2=\"%s\" y2=\"%s\"",
-                    new Paint(Optional.empty(), Optional.of(pen)), number(from.x()), number(from.y()), number(to.x()), number(to.y()));
+            case Shape.Line(var from, var to, var pen) ->
+                element("line", "x1=\"%s\" y1=\"%s\" x2=\"%s\" y2=\"%s\"",
+                        new Paint(Optional.empty(), Optional.of(pen)), number(from.x()), number(from.y()),
+                        number(to.x()), number(to.y()));
             case Shape.Path path -> element("path", "d=\"%s\"", path.paint(), course(path));
             case Shape.Rectangle(var corner, var width, var height, var paint) ->
                 element("rect", "x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\"", paint, number(corner.x()),
                         number(corner.y()), number(width), number(height));
-            case Shape.Circle(var centre, var radius, var paint) -> element("circle", "cx=\"%s\" cy=\"%s\" r=\"%s\"", paint,
-                    number(centre.x()), number(centre.y()), number(radius));
+            case Shape.Circle(var centre, var radius, var paint) ->
+                element("circle", "cx=\"%s\" cy=\"%s\" r=\"%s\"", paint, number(centre.x()), number(centre.y()),
+                        number(radius));
             case Shape.Text text -> text(text);
             case Shape.Group(var name, var shapes) -> {
                 svg.append("<g>\n");
@@ -139,10 +142,11 @@ public final class SvgWriter {
 
     private void text(Shape.Text text) {
         areas.add(text.ink());
-        svg.append("<text class=\"pic-text area-%s%s\" x=\"%s\" y=\"%s\" font-size=\"%s\" text-anchor=\"%s\">%s</text>\n"
-                .formatted(Tint.name(text.ink()), text.weight() == Weight.BOLD ? " pic-bold" : "", number(text.at().x()),
-                        number(text.at().y()), number(text.size()), text.anchor().name().toLowerCase(Locale.ROOT),
-                        XmlText.escaped(text.text())));
+        String weight = text.weight() == Weight.BOLD ? " pic-bold" : "";
+        svg.append("<text class=\"pic-text area-%s%s\" x=\"%s\" y=\"%s\" ".formatted(Tint.name(text.ink()), weight,
+                number(text.at().x()), number(text.at().y())));
+        svg.append("font-size=\"%s\" text-anchor=\"%s\">%s</text>\n".formatted(number(text.size()),
+                text.anchor().name().toLowerCase(Locale.ROOT), XmlText.escaped(text.text())));
     }
 
     private static String place(Point point) {

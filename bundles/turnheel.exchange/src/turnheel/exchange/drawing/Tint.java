@@ -5,8 +5,8 @@ import java.util.Locale;
 import turnheel.engine.drawing.Ink;
 
 /**
- * The colours of an ink on white paper and on a dark screen. Words and lines that carry meaning have at least 4.5 to 1 of
- * contrast to what they lie on, as WCAG 2.2 asks of text.
+ * The colours of an ink on white paper and on a dark screen. Words and lines that carry meaning have at least 4.5 to 1
+ * of contrast to what they lie on, as WCAG 2.2 asks of text.
  */
 record Tint(String onLight, String onDark) {
 

@@ -45,8 +45,8 @@ class OutlineDrawingTest {
     }
 
     /**
-     * By hand: 27 rounds of toe, 52 of foot and 22 of heel are 101 at 4.4 a cm: 229.5 mm. Heel 22, leg 51, cuff 17: 90 rounds
-     * are 204.5 mm.
+     * By hand: 27 rounds of toe, 52 of foot and 22 of heel are 101 at 4.4 a cm: 229.5 mm. Heel 22, leg 51, cuff 17: 90
+     * rounds are 204.5 mm.
      */
     @Test
     void theFabricIsAsLongAndHighAsItsRounds() {
@@ -77,6 +77,18 @@ class OutlineDrawingTest {
                 Designs.toeUp64().with(new CalfLeg(SockLength.KNEE, LegCount.AS_FOOT)).graded(), "M"));
         assertTrue(texts.contains("Leg, half around"), texts::toString);
         assertTrue(texts.stream().anyMatch(text -> text.startsWith("Top of leg, half around ")), texts::toString);
+    }
+
+    /** By hand: 80 stitches around the calf and 72 below the knee at 32 over 10 cm are 125 and 112.5 mm flat. */
+    @Test
+    void aCalfThatNarrowsAgainIsWidestBetween() {
+        Picture picture = OutlineDrawing.of(Designs.toeUp64().with(new CalfLeg(SockLength.KNEE, LegCount.AS_FOOT))
+                .with("leg.calfStitches = 80; leg.topStitches = 72").graded(), "M");
+        List<String> texts = Pictures.texts(picture);
+        int calf = texts.indexOf("Calf, half around");
+        assertEquals(List.of("12.5 cm", "4 7/8 in"), texts.subList(calf + 1, calf + 3));
+        assertTrue(texts.contains("Top of leg, half around 11.3 cm (4 3/8 in)"), texts::toString);
+        assertNothingOverlaps(picture);
     }
 
     @Test
@@ -162,7 +174,8 @@ class OutlineDrawingTest {
         Picture cut = OutlineDrawing.nested(Grader.grade(new Design(title, design.direction(), design.stitchGauge(),
                 design.roundGauge(), design.toe(), design.heel(), design.leg(), design.cuff(), design.sizes())));
         assertTrue(cut.title().startsWith(title), cut.title());
-        assertTrue(Pictures.texts(cut).stream().anyMatch(text -> text.startsWith("Harbour Light Harbour") && text.endsWith("…")));
+        assertTrue(Pictures.texts(cut).stream()
+                .anyMatch(text -> text.startsWith("Harbour Light Harbour") && text.endsWith("…")));
         assertEquals(usual.width(), cut.width(), 0.25 * usual.width());
     }
 
@@ -196,8 +209,9 @@ class OutlineDrawingTest {
     }
 
     static void assertInside(Picture picture) {
-        picture.shapes().stream().map(Shape::bounds).forEach(bounds -> assertTrue(bounds.left() >= 0 && bounds.top() >= 0
-                && bounds.right() <= picture.width() && bounds.bottom() <= picture.height(), bounds::toString));
+        picture.shapes().stream().map(Shape::bounds).forEach(bounds -> assertTrue(
+                bounds.left() >= 0 && bounds.top() >= 0 && bounds.right() <= picture.width()
+                && bounds.bottom() <= picture.height(), bounds::toString));
     }
 
     /** No two labels share any place. */

@@ -53,7 +53,7 @@ class StitchChartTest {
                 key(StitchChart.of(Designs.toeUp64().graded(), ChartedPart.HEEL, "M")));
     }
 
-    /** By hand: widths 3, 4, 5, then 5 to 16 in pairs: (3 + 4 + 5) + 5 + 2·(6 + … + 15) + 16 + 16 squares of 26 × 16 are stitches. */
+    /** By hand: three rounds of 3, 4 and 5, one more of 5, pairs of 6 to 15, two of 16; the rest of 26 × 16 is none. */
     @Test
     void squaresWithoutAStitchAreTinted() {
         Picture toe = StitchChart.of(Designs.toeUp64().graded(), ChartedPart.TOE, "M");
