@@ -51,6 +51,23 @@ record Dimensions(double size) {
         return shapes;
     }
 
+    /** A level line on the fabric, labelled above it; the label hides the outlines of other sizes. */
+    List<Shape> onFabric(double left, double right, double y, List<String> lines) {
+        List<Shape> shapes = new ArrayList<>(arrows(new Point(left, y), new Point(right, y)));
+        List<Shape> words = new ArrayList<>();
+        Point first = new Point((left + right) / 2, y - size / 2 - (lines.size() - 1) * LEADING * size);
+        text(words, lines, first, Anchor.MIDDLE);
+        words.forEach(word -> shapes.addAll(onGround(Ink.FABRIC, word)));
+        return shapes;
+    }
+
+    /** Words that hide what lies behind them. */
+    static List<Shape> onGround(Ink ground, Shape words) {
+        Bounds around = words.bounds();
+        return List.of(new Shape.Rectangle(new Point(around.left(), around.top()), around.width(), around.height(),
+                Paint.filled(ground)), words);
+    }
+
     /** Upright lines at {@code x}, each labelled on its left, with labels kept apart. */
     List<Shape> uprightLeft(double x, List<Wish> wishes, List<Double> measuredAt) {
         List<Shape> shapes = new ArrayList<>();

@@ -2,6 +2,8 @@ package turnheel.engine.drawing;
 
 /** What a colour is for. Who paints a picture chooses the colours, for light and for dark surroundings. */
 public enum Ink {
+    /** The surface itself, behind words that would lie on lines. */
+    PAPER,
     /** The edge of the sock. */
     OUTLINE,
     /** Lines on the fabric: where parts meet, where a part is shaped. */

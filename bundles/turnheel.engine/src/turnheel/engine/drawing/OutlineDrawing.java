@@ -158,12 +158,11 @@ public final class OutlineDrawing {
         if (top == Measure.LEG_TOP_WIDTH) {
             // the narrowest place of a leg that widens is measured on the fabric, at the ankle
             double ankle = -Math.max(sock.heelHeight(), sock.footWidth());
-            shapes.addAll(dimensions.level(0, sock.legWidth(), ankle, ankle, false,
-                    label(Measure.LEG_WIDTH, sock.legWidth())));
+            shapes.addAll(dimensions.onFabric(0, sock.legWidth(), ankle, label(Measure.LEG_WIDTH, sock.legWidth())));
         }
         if (sock.of(Measure.CALF_WIDTH).isPresent()) {
             Point back = leg.back(sock.widenOver());
-            shapes.addAll(dimensions.level(back.x(), leg.front(sock.widenOver()).x(), back.y(), back.y(), false,
+            shapes.addAll(dimensions.onFabric(back.x(), leg.front(sock.widenOver()).x(), back.y(),
                     label(Measure.CALF_WIDTH, sock.calfWidth())));
         }
         double inner = all.left() - 2 * gap;
@@ -191,8 +190,9 @@ public final class OutlineDrawing {
         Pen leader = Pen.of(Ink.DIMENSION, letters / 32);
         for (int i = 0; i < outlines.size(); i++) {
             shapes.add(new Shape.Line(corners.get(i), new Point(x, middles.get(i)), leader));
-            shapes.add(new Shape.Text(outlines.get(i).label(), new Point(x + letters / 3, middles.get(i) + letters / 3),
-                    letters, Anchor.START, Weight.BOLD, Ink.TEXT));
+            shapes.addAll(Dimensions.onGround(Ink.PAPER, new Shape.Text(outlines.get(i).label(),
+                    new Point(x + letters / 3, middles.get(i) + letters / 3), letters, Anchor.START, Weight.BOLD,
+                    Ink.TEXT)));
         }
     }
 

@@ -70,7 +70,7 @@ public final class SvgWriter {
     }
 
     private String colours(boolean dark) {
-        StringBuilder rules = new StringBuilder(".pic-paper{fill:%s}\n".formatted(colour(Tint.PAPER, dark)));
+        StringBuilder rules = new StringBuilder(".pic-paper{fill:%s}\n".formatted(colour(Tint.of(Ink.PAPER), dark)));
         for (Ink ink : lines) {
             rules.append(".line-%s{stroke:%s}\n".formatted(Tint.name(ink), colour(Tint.of(ink), dark)));
         }

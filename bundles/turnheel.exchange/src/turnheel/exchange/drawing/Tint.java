@@ -10,11 +10,9 @@ import turnheel.engine.drawing.Ink;
  */
 record Tint(String onLight, String onDark) {
 
-    /** What everything lies on. */
-    static final Tint PAPER = new Tint("#ffffff", "#16191d");
-
     static Tint of(Ink ink) {
         return switch (ink) {
+            case PAPER -> new Tint("#ffffff", "#16191d");
             case OUTLINE -> new Tint("#1f2933", "#e9edf1");
             case SHAPING -> new Tint("#5b6670", "#a3adb7");
             case FABRIC -> new Tint("#f4f0e6", "#262b31");
