@@ -116,6 +116,8 @@ enum Words {
     SET_UNCHANGED,
     /** {0} file. */
     EXPORT_WRITTEN,
+    /** {0} option, {1} file. */
+    EXPORT_WHOLE,
     /** {0} title, {1} size. */
     ROUNDS_TITLE,
     ROUNDS_NONE,
