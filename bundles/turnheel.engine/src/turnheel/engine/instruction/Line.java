@@ -142,7 +142,16 @@ public sealed interface Line {
 
     /** What is measured. */
     enum MeasuredPart {
-        FOOT, LEG, CUFF, PIECE
+        /** From the tip of the toe. */
+        FOOT,
+        FOOT_FROM_HEEL,
+        /** From the opening that is left for a heel. */
+        FOOT_FROM_OPENING,
+        /** From the heel. */
+        LEG,
+        LEG_FROM_CUFF, CUFF,
+        /** From its beginning. */
+        PIECE
     }
 
     /** A heading: labels before it are not meant by what follows. */

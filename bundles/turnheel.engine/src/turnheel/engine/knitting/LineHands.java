@@ -69,7 +69,9 @@ final class LineHands {
     private void between(Line.Worked worked, int place) {
         Needle needle = progress.needle();
         progress.flaws().work(place);
-        if (needle.isPiece()) {
+        if (freesCastOn(worked.instructions())) {
+            needle.goOnAround();
+        } else if (needle.isPiece()) {
             needle.beginFlatRow();
         }
         progress.instructions().work(worked.instructions());
@@ -82,6 +84,11 @@ final class LineHands {
             needle.endFlatRow(0);
         }
         progress.trace(place, 0);
+    }
+
+    /** Whether the first thing done is to free the loops of the cast-on, which lie beside the last stitch worked. */
+    private static boolean freesCastOn(List<Instruction> instructions) {
+        return !instructions.isEmpty() && instructions.getFirst().equals(new Instruction.TakeOut(Instruction.Thread.PROVISIONAL_CAST_ON));
     }
 
     private void unit(Unit unit, int place) {

@@ -265,6 +265,11 @@ final class Needle {
         beginRow();
     }
 
+    /** What follows is worked beside the last stitch, without a turn before it. */
+    void goOnAround() {
+        turnPending = false;
+    }
+
     /** A flat row is over: it turned, or has come to the end of its stitches. */
     void endFlatRow(int ahead) {
         flat = true;

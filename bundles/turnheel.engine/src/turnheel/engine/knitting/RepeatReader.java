@@ -39,11 +39,9 @@ final class RepeatReader {
         if (howOften == null) {
             return new Said.Again(target, new HowOften.More(Sized.all(1)), ending);
         }
-        if (howOften.measure() != null) {
-            return new Said.AgainFor(target, Optional.empty(), goal(howOften.measure()));
-        }
-        if (howOften.FOR() != null) {
-            return new Said.AgainFor(target, Optional.of(sized.whole(howOften.sized())), Optional.empty());
+        if (howOften.measure() != null || howOften.FOR() != null) {
+            Optional<Sized<Integer>> rounds = Optional.ofNullable(howOften.sized()).map(sized::whole);
+            return new Said.AgainFor(target, rounds, Optional.ofNullable(howOften.measure()).flatMap(this::goal));
         }
         return new Said.Again(target, howOften(howOften, repeat.WORK() != null), ending);
     }

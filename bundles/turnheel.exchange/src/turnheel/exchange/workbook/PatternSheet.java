@@ -4,7 +4,7 @@ import org.apache.poi.ss.util.CellRangeAddress;
 
 import turnheel.engine.design.Design;
 import turnheel.engine.grading.Graded;
-import turnheel.exchange.imprint.Caution;
+import turnheel.engine.writing.Caution;
 import turnheel.exchange.imprint.ContentHash;
 import turnheel.exchange.imprint.PartWords;
 import turnheel.exchange.imprint.Product;

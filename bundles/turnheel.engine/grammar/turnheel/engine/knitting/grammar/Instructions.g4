@@ -147,7 +147,7 @@ howOften
     | times
     | UNTIL HAVE? sized STITCHES (REMAIN | ON | NEEDLE)*
     | ALL_WORKED
-    | FOR sized MORE? (ROUND | ROW) MORE?
+    | FOR sized MORE? (ROUND | ROW) MORE? (gap* OR measure)?
     | OR? measure
     ;
 ending : ENDING (NAME | (ROUND | ROW) range | (RIGHT_SIDE | WRONG_SIDE) ROW) ;
