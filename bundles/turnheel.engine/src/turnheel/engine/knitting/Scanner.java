@@ -13,6 +13,9 @@ final class Scanner {
     private static final int FURTHEST_UNIT = 240;
     private static final int LONGEST_NUMBER = 9;
 
+    /** Characters in which a list of measurements comes to its unit. */
+    private static final int LONGEST_LIST = 300;
+
     private final ReadingWords table;
     private int lineNumber;
     private BitSet decimalCommas = new BitSet();
@@ -144,6 +147,12 @@ final class Scanner {
                 part = fraction(line.charAt(to + 1));
                 to += 2;
             } else {
+                int[] bare = whole && (words.isEmpty() || !words.getLast().is("/")) ? writtenFraction(line, at) : new int[3];
+                if (bare[1] > 0 && hasUnit(line, bare[2])) {
+                    text = Double.toString((double) bare[0] / bare[1]);
+                    to = bare[2];
+                    before = to;
+                }
                 int[] written = writtenFraction(line, whole ? to + skip : to);
                 int[] alone = writtenFraction(line, at);
                 if (whole && alone[1] > 0 && isOfInches(line, at, alone[2])) {
@@ -189,14 +198,20 @@ final class Scanner {
         return usual && numerator < denominator ? new int[] {numerator, denominator, end} : new int[3];
     }
 
-    /** After a fraction comes no further value and no noun but a unit: 7 3/4/5 are four numbers. */
+    /** Whether the values that go on here end with a unit: 7 3/4/5 times are four numbers, 1 3/4/2 in are two. */
     private static boolean isMeasured(String line, int at) {
         int next = at;
-        while (next < line.length() && line.charAt(next) == ' ') {
+        int end = Math.min(line.length(), at + LONGEST_LIST);
+        while (next < end && (isDigit(line.charAt(next)) || " /.".indexOf(line.charAt(next)) >= 0)) {
             next++;
         }
-        return next == line.length() || line.charAt(next) != '/' && !Character.isLetter(line.charAt(next))
-                || line.startsWith("in", next) || line.startsWith("cm", next);
+        boolean unit = line.startsWith("in", next) || line.startsWith("cm", next);
+        return unit || next < line.length() && "\"”″),;([".indexOf(line.charAt(next)) >= 0 || next == line.length();
+    }
+
+    private static boolean hasUnit(String line, int at) {
+        int unit = at < line.length() && line.charAt(at) == ' ' ? at + 1 : at;
+        return unit < line.length() && (line.startsWith("in", unit) || "\"”″".indexOf(line.charAt(unit)) >= 0);
     }
 
     /** Whether a fraction without a whole number stands in a list of inches: 3/4 (7/8, 1) in, but not 3/4/8 sts. */
