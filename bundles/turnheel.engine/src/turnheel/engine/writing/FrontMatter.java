@@ -43,7 +43,8 @@ final class FrontMatter {
     List<Content> contents() {
         List<Content> contents = new ArrayList<>();
         String title = oneLine(design.title());
-        contents.add(new Content.Prose(Role.TITLE, words(title.isEmpty() ? vocabulary.phrase("front.untitled") : title)));
+        contents.add(new Content.Prose(Role.TITLE,
+                words(title.isEmpty() ? vocabulary.phrase("front.untitled") : title)));
         contents.add(new Content.SizeList(graded.sizes().stream().map(size -> oneLine(size.label())).toList()));
         measured("front.toFit", Catalogue.FOOT_CIRCUMFERENCE, Catalogue.FOOT_LENGTH, contents);
         measured("front.finished", Catalogue.FINISHED_CIRCUMFERENCE, Catalogue.FINISHED_LENGTH, contents);
@@ -64,7 +65,8 @@ final class FrontMatter {
     }
 
     private Optional<Sized<Double>> length(Parameter parameter) {
-        List<Optional<Double>> each = graded.sizes().stream().map(size -> size.cell(parameter).map(Cell::value)).toList();
+        List<Optional<Double>> each = graded.sizes().stream().map(size -> size.cell(parameter).map(
+                Cell::value)).toList();
         return each.stream().anyMatch(Optional::isPresent) ? Optional.of(Sized.ofOptionals(each)) : Optional.empty();
     }
 
