@@ -20,6 +20,7 @@ import static turnheel.engine.design.Catalogue.GAUGE_STITCHES;
 import static turnheel.engine.design.Catalogue.HEEL_CIRCUMFERENCE;
 import static turnheel.engine.design.Catalogue.LEG_HEIGHT;
 import static turnheel.engine.design.Catalogue.LEG_STITCHES;
+import static turnheel.engine.design.Catalogue.NEEDLE;
 import static turnheel.engine.design.Catalogue.STRETCH;
 import static turnheel.engine.design.Catalogue.WANTED_CIRCUMFERENCE;
 import static turnheel.engine.design.Catalogue.WANTED_LENGTH;
@@ -53,6 +54,7 @@ final class FitRules {
         book.input(GAUGE_STITCHES, design.stitchGauge());
         book.input(GAUGE_ROUNDS, design.roundGauge());
         zoneGauges(book, design);
+        design.materials().needle().ifPresentOrElse(needle -> book.input(NEEDLE, needle), () -> book.input(NEEDLE));
         book.input(FOOT_LENGTH);
         predictions(book, design);
         book.input(LEG_HEIGHT, times(number(design.leg().length().shareOfFootLength()), FOOT_LENGTH.term()));
