@@ -841,13 +841,31 @@ public interface PatternPackage extends EPackage {
 	int STITCH_PATTERN_ELEMENT__FEWEST_FILLER = 5;
 
 	/**
+	 * The feature id for the '<em><b>Stranded</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STITCH_PATTERN_ELEMENT__STRANDED = 6;
+
+	/**
+	 * The feature id for the '<em><b>Longest Float</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STITCH_PATTERN_ELEMENT__LONGEST_FLOAT = 7;
+
+	/**
 	 * The number of structural features of the '<em>Stitch Pattern Element</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int STITCH_PATTERN_ELEMENT_FEATURE_COUNT = 6;
+	int STITCH_PATTERN_ELEMENT_FEATURE_COUNT = 8;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.MaterialsElementImpl <em>Materials Element</em>}' class.
@@ -860,31 +878,49 @@ public interface PatternPackage extends EPackage {
 	int MATERIALS_ELEMENT = 19;
 
 	/**
-	 * The feature id for the '<em><b>Balls</b></em>' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int MATERIALS_ELEMENT__BALLS = 0;
-
-	/**
 	 * The feature id for the '<em><b>Margin Percent</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int MATERIALS_ELEMENT__MARGIN_PERCENT = 1;
+	int MATERIALS_ELEMENT__MARGIN_PERCENT = 0;
 
 	/**
-	 * The feature id for the '<em><b>Yarn</b></em>' containment reference.
+	 * The feature id for the '<em><b>Needle</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int MATERIALS_ELEMENT__YARN = 2;
+	int MATERIALS_ELEMENT__NEEDLE = 1;
+
+	/**
+	 * The feature id for the '<em><b>Notions</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIALS_ELEMENT__NOTIONS = 2;
+
+	/**
+	 * The feature id for the '<em><b>Yarns</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIALS_ELEMENT__YARNS = 3;
+
+	/**
+	 * The feature id for the '<em><b>Colours</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIALS_ELEMENT__COLOURS = 4;
 
 	/**
 	 * The feature id for the '<em><b>Swatch</b></em>' containment reference.
@@ -893,7 +929,7 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int MATERIALS_ELEMENT__SWATCH = 3;
+	int MATERIALS_ELEMENT__SWATCH = 5;
 
 	/**
 	 * The number of structural features of the '<em>Materials Element</em>' class.
@@ -902,7 +938,7 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int MATERIALS_ELEMENT_FEATURE_COUNT = 4;
+	int MATERIALS_ELEMENT_FEATURE_COUNT = 6;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.YarnElementImpl <em>Yarn Element</em>}' class.
@@ -951,13 +987,68 @@ public interface PatternPackage extends EPackage {
 	int YARN_ELEMENT__CATEGORY = 3;
 
 	/**
+	 * The feature id for the '<em><b>Colour</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int YARN_ELEMENT__COLOUR = 4;
+
+	/**
+	 * The feature id for the '<em><b>Balls</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int YARN_ELEMENT__BALLS = 5;
+
+	/**
 	 * The number of structural features of the '<em>Yarn Element</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int YARN_ELEMENT_FEATURE_COUNT = 4;
+	int YARN_ELEMENT_FEATURE_COUNT = 6;
+
+	/**
+	 * The meta object id for the '{@link turnheel.model.pattern.impl.ColourElementImpl <em>Colour Element</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.model.pattern.impl.ColourElementImpl
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getColourElement()
+	 * @generated
+	 */
+	int COLOUR_ELEMENT = 21;
+
+	/**
+	 * The feature id for the '<em><b>Place</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COLOUR_ELEMENT__PLACE = 0;
+
+	/**
+	 * The feature id for the '<em><b>Yarn</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COLOUR_ELEMENT__YARN = 1;
+
+	/**
+	 * The number of structural features of the '<em>Colour Element</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COLOUR_ELEMENT_FEATURE_COUNT = 2;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.SwatchElementImpl <em>Swatch Element</em>}' class.
@@ -967,7 +1058,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSwatchElement()
 	 * @generated
 	 */
-	int SWATCH_ELEMENT = 21;
+	int SWATCH_ELEMENT = 22;
 
 	/**
 	 * The feature id for the '<em><b>Stitches</b></em>' attribute.
@@ -997,13 +1088,49 @@ public interface PatternPackage extends EPackage {
 	int SWATCH_ELEMENT__GRAMS = 2;
 
 	/**
+	 * The feature id for the '<em><b>Width</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SWATCH_ELEMENT__WIDTH = 3;
+
+	/**
+	 * The feature id for the '<em><b>Height</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SWATCH_ELEMENT__HEIGHT = 4;
+
+	/**
+	 * The feature id for the '<em><b>Worked</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SWATCH_ELEMENT__WORKED = 5;
+
+	/**
+	 * The feature id for the '<em><b>Washed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SWATCH_ELEMENT__WASHED = 6;
+
+	/**
 	 * The number of structural features of the '<em>Swatch Element</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int SWATCH_ELEMENT_FEATURE_COUNT = 3;
+	int SWATCH_ELEMENT_FEATURE_COUNT = 7;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.SizeElementImpl <em>Size Element</em>}' class.
@@ -1013,7 +1140,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSizeElement()
 	 * @generated
 	 */
-	int SIZE_ELEMENT = 22;
+	int SIZE_ELEMENT = 23;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1068,7 +1195,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getOwnRowElement()
 	 * @generated
 	 */
-	int OWN_ROW_ELEMENT = 23;
+	int OWN_ROW_ELEMENT = 24;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1114,7 +1241,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getEntryElement()
 	 * @generated
 	 */
-	int ENTRY_ELEMENT = 24;
+	int ENTRY_ELEMENT = 25;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1151,7 +1278,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getInputElement()
 	 * @generated
 	 */
-	int INPUT_ELEMENT = 25;
+	int INPUT_ELEMENT = 26;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1188,7 +1315,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getOverrideElement()
 	 * @generated
 	 */
-	int OVERRIDE_ELEMENT = 26;
+	int OVERRIDE_ELEMENT = 27;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1225,7 +1352,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getDirection()
 	 * @generated
 	 */
-	int DIRECTION = 27;
+	int DIRECTION = 28;
 
 	/**
 	 * The meta object id for the '<em>Increase</em>' data type.
@@ -1235,7 +1362,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getIncrease()
 	 * @generated
 	 */
-	int INCREASE = 28;
+	int INCREASE = 29;
 
 	/**
 	 * The meta object id for the '<em>Cast On</em>' data type.
@@ -1245,7 +1372,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getCastOn()
 	 * @generated
 	 */
-	int CAST_ON = 29;
+	int CAST_ON = 30;
 
 	/**
 	 * The meta object id for the '<em>Lean</em>' data type.
@@ -1255,7 +1382,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLean()
 	 * @generated
 	 */
-	int LEAN = 30;
+	int LEAN = 31;
 
 	/**
 	 * The meta object id for the '<em>Turn Method</em>' data type.
@@ -1265,7 +1392,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getTurnMethod()
 	 * @generated
 	 */
-	int TURN_METHOD = 31;
+	int TURN_METHOD = 32;
 
 	/**
 	 * The meta object id for the '<em>Sock Length</em>' data type.
@@ -1275,7 +1402,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSockLength()
 	 * @generated
 	 */
-	int SOCK_LENGTH = 32;
+	int SOCK_LENGTH = 33;
 
 	/**
 	 * The meta object id for the '<em>Heel Turn</em>' data type.
@@ -1285,7 +1412,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getHeelTurn()
 	 * @generated
 	 */
-	int HEEL_TURN = 33;
+	int HEEL_TURN = 34;
 
 	/**
 	 * The meta object id for the '<em>Cap</em>' data type.
@@ -1295,7 +1422,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getCap()
 	 * @generated
 	 */
-	int CAP = 34;
+	int CAP = 35;
 
 	/**
 	 * The meta object id for the '<em>Leg Count</em>' data type.
@@ -1305,7 +1432,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLegCount()
 	 * @generated
 	 */
-	int LEG_COUNT = 35;
+	int LEG_COUNT = 36;
 
 	/**
 	 * The meta object id for the '<em>Zone</em>' data type.
@@ -1315,7 +1442,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getZone()
 	 * @generated
 	 */
-	int ZONE = 36;
+	int ZONE = 37;
 
 	/**
 	 * The meta object id for the '<em>Fit</em>' data type.
@@ -1325,7 +1452,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFit()
 	 * @generated
 	 */
-	int FIT = 37;
+	int FIT = 38;
 
 	/**
 	 * The meta object id for the '<em>Flap Length</em>' data type.
@@ -1335,7 +1462,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapLength()
 	 * @generated
 	 */
-	int FLAP_LENGTH = 38;
+	int FLAP_LENGTH = 39;
 
 	/**
 	 * The meta object id for the '<em>Flap Fabric</em>' data type.
@@ -1345,7 +1472,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapFabric()
 	 * @generated
 	 */
-	int FLAP_FABRIC = 39;
+	int FLAP_FABRIC = 40;
 
 	/**
 	 * The meta object id for the '<em>Flap Edge</em>' data type.
@@ -1355,7 +1482,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapEdge()
 	 * @generated
 	 */
-	int FLAP_EDGE = 40;
+	int FLAP_EDGE = 41;
 
 	/**
 	 * The meta object id for the '<em>Pick Up</em>' data type.
@@ -1365,7 +1492,37 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getPickUp()
 	 * @generated
 	 */
-	int PICK_UP = 41;
+	int PICK_UP = 42;
+
+	/**
+	 * The meta object id for the '<em>Colour Place</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.ColourPlace
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getColourPlace()
+	 * @generated
+	 */
+	int COLOUR_PLACE = 43;
+
+	/**
+	 * The meta object id for the '<em>Worked</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.Swatch.Worked
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getWorked()
+	 * @generated
+	 */
+	int WORKED = 44;
+
+	/**
+	 * The meta object id for the '<em>Length</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.Length
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLength()
+	 * @generated
+	 */
+	int LENGTH = 45;
 
 	/**
 	 * The meta object id for the '<em>Gauge</em>' data type.
@@ -1375,7 +1532,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getGauge()
 	 * @generated
 	 */
-	int GAUGE = 42;
+	int GAUGE = 46;
 
 	/**
 	 * The meta object id for the '<em>Quantity</em>' data type.
@@ -1385,7 +1542,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getQuantity()
 	 * @generated
 	 */
-	int QUANTITY = 43;
+	int QUANTITY = 47;
 
 	/**
 	 * The meta object id for the '<em>Key</em>' data type.
@@ -1395,7 +1552,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getKey()
 	 * @generated
 	 */
-	int KEY = 44;
+	int KEY = 48;
 
 
 	/**
@@ -2117,6 +2274,28 @@ public interface PatternPackage extends EPackage {
 	EAttribute getStitchPatternElement_FewestFiller();
 
 	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.StitchPatternElement#isStranded <em>Stranded</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Stranded</em>'.
+	 * @see turnheel.model.pattern.StitchPatternElement#isStranded()
+	 * @see #getStitchPatternElement()
+	 * @generated
+	 */
+	EAttribute getStitchPatternElement_Stranded();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.StitchPatternElement#getLongestFloat <em>Longest Float</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Longest Float</em>'.
+	 * @see turnheel.model.pattern.StitchPatternElement#getLongestFloat()
+	 * @see #getStitchPatternElement()
+	 * @generated
+	 */
+	EAttribute getStitchPatternElement_LongestFloat();
+
+	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.MaterialsElement <em>Materials Element</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2125,17 +2304,6 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EClass getMaterialsElement();
-
-	/**
-	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.MaterialsElement#getBalls <em>Balls</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the attribute '<em>Balls</em>'.
-	 * @see turnheel.model.pattern.MaterialsElement#getBalls()
-	 * @see #getMaterialsElement()
-	 * @generated
-	 */
-	EAttribute getMaterialsElement_Balls();
 
 	/**
 	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.MaterialsElement#getMarginPercent <em>Margin Percent</em>}'.
@@ -2149,15 +2317,48 @@ public interface PatternPackage extends EPackage {
 	EAttribute getMaterialsElement_MarginPercent();
 
 	/**
-	 * Returns the meta object for the containment reference '{@link turnheel.model.pattern.MaterialsElement#getYarn <em>Yarn</em>}'.
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.MaterialsElement#getNeedle <em>Needle</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
-	 * @return the meta object for the containment reference '<em>Yarn</em>'.
-	 * @see turnheel.model.pattern.MaterialsElement#getYarn()
+	 * @return the meta object for the attribute '<em>Needle</em>'.
+	 * @see turnheel.model.pattern.MaterialsElement#getNeedle()
 	 * @see #getMaterialsElement()
 	 * @generated
 	 */
-	EReference getMaterialsElement_Yarn();
+	EAttribute getMaterialsElement_Needle();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.MaterialsElement#getNotions <em>Notions</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Notions</em>'.
+	 * @see turnheel.model.pattern.MaterialsElement#getNotions()
+	 * @see #getMaterialsElement()
+	 * @generated
+	 */
+	EAttribute getMaterialsElement_Notions();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link turnheel.model.pattern.MaterialsElement#getYarns <em>Yarns</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Yarns</em>'.
+	 * @see turnheel.model.pattern.MaterialsElement#getYarns()
+	 * @see #getMaterialsElement()
+	 * @generated
+	 */
+	EReference getMaterialsElement_Yarns();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link turnheel.model.pattern.MaterialsElement#getColours <em>Colours</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Colours</em>'.
+	 * @see turnheel.model.pattern.MaterialsElement#getColours()
+	 * @see #getMaterialsElement()
+	 * @generated
+	 */
+	EReference getMaterialsElement_Colours();
 
 	/**
 	 * Returns the meta object for the containment reference '{@link turnheel.model.pattern.MaterialsElement#getSwatch <em>Swatch</em>}'.
@@ -2225,6 +2426,60 @@ public interface PatternPackage extends EPackage {
 	EAttribute getYarnElement_Category();
 
 	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.YarnElement#getColour <em>Colour</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Colour</em>'.
+	 * @see turnheel.model.pattern.YarnElement#getColour()
+	 * @see #getYarnElement()
+	 * @generated
+	 */
+	EAttribute getYarnElement_Colour();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.YarnElement#getBalls <em>Balls</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Balls</em>'.
+	 * @see turnheel.model.pattern.YarnElement#getBalls()
+	 * @see #getYarnElement()
+	 * @generated
+	 */
+	EAttribute getYarnElement_Balls();
+
+	/**
+	 * Returns the meta object for class '{@link turnheel.model.pattern.ColourElement <em>Colour Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Colour Element</em>'.
+	 * @see turnheel.model.pattern.ColourElement
+	 * @generated
+	 */
+	EClass getColourElement();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.ColourElement#getPlace <em>Place</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Place</em>'.
+	 * @see turnheel.model.pattern.ColourElement#getPlace()
+	 * @see #getColourElement()
+	 * @generated
+	 */
+	EAttribute getColourElement_Place();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.ColourElement#getYarn <em>Yarn</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Yarn</em>'.
+	 * @see turnheel.model.pattern.ColourElement#getYarn()
+	 * @see #getColourElement()
+	 * @generated
+	 */
+	EAttribute getColourElement_Yarn();
+
+	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.SwatchElement <em>Swatch Element</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2266,6 +2521,50 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getSwatchElement_Grams();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.SwatchElement#getWidth <em>Width</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Width</em>'.
+	 * @see turnheel.model.pattern.SwatchElement#getWidth()
+	 * @see #getSwatchElement()
+	 * @generated
+	 */
+	EAttribute getSwatchElement_Width();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.SwatchElement#getHeight <em>Height</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Height</em>'.
+	 * @see turnheel.model.pattern.SwatchElement#getHeight()
+	 * @see #getSwatchElement()
+	 * @generated
+	 */
+	EAttribute getSwatchElement_Height();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.SwatchElement#getWorked <em>Worked</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Worked</em>'.
+	 * @see turnheel.model.pattern.SwatchElement#getWorked()
+	 * @see #getSwatchElement()
+	 * @generated
+	 */
+	EAttribute getSwatchElement_Worked();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.SwatchElement#isWashed <em>Washed</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Washed</em>'.
+	 * @see turnheel.model.pattern.SwatchElement#isWashed()
+	 * @see #getSwatchElement()
+	 * @generated
+	 */
+	EAttribute getSwatchElement_Washed();
 
 	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.SizeElement <em>Size Element</em>}'.
@@ -2565,6 +2864,36 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EDataType getPickUp();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.ColourPlace <em>Colour Place</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Colour Place</em>'.
+	 * @see turnheel.engine.design.ColourPlace
+	 * @generated
+	 */
+	EDataType getColourPlace();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.Swatch.Worked <em>Worked</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Worked</em>'.
+	 * @see turnheel.engine.design.Swatch.Worked
+	 * @generated
+	 */
+	EDataType getWorked();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.Length <em>Length</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Length</em>'.
+	 * @see turnheel.engine.design.Length
+	 * @generated
+	 */
+	EDataType getLength();
 
 	/**
 	 * Returns the meta object for data type '{@link turnheel.engine.design.Gauge <em>Gauge</em>}'.
@@ -3193,6 +3522,22 @@ public interface PatternPackage extends EPackage {
 		EAttribute STITCH_PATTERN_ELEMENT__FEWEST_FILLER = eINSTANCE.getStitchPatternElement_FewestFiller();
 
 		/**
+		 * The meta object literal for the '<em><b>Stranded</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STITCH_PATTERN_ELEMENT__STRANDED = eINSTANCE.getStitchPatternElement_Stranded();
+
+		/**
+		 * The meta object literal for the '<em><b>Longest Float</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STITCH_PATTERN_ELEMENT__LONGEST_FLOAT = eINSTANCE.getStitchPatternElement_LongestFloat();
+
+		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.MaterialsElementImpl <em>Materials Element</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -3203,14 +3548,6 @@ public interface PatternPackage extends EPackage {
 		EClass MATERIALS_ELEMENT = eINSTANCE.getMaterialsElement();
 
 		/**
-		 * The meta object literal for the '<em><b>Balls</b></em>' attribute feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EAttribute MATERIALS_ELEMENT__BALLS = eINSTANCE.getMaterialsElement_Balls();
-
-		/**
 		 * The meta object literal for the '<em><b>Margin Percent</b></em>' attribute feature.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -3219,12 +3556,36 @@ public interface PatternPackage extends EPackage {
 		EAttribute MATERIALS_ELEMENT__MARGIN_PERCENT = eINSTANCE.getMaterialsElement_MarginPercent();
 
 		/**
-		 * The meta object literal for the '<em><b>Yarn</b></em>' containment reference feature.
+		 * The meta object literal for the '<em><b>Needle</b></em>' attribute feature.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
 		 * @generated
 		 */
-		EReference MATERIALS_ELEMENT__YARN = eINSTANCE.getMaterialsElement_Yarn();
+		EAttribute MATERIALS_ELEMENT__NEEDLE = eINSTANCE.getMaterialsElement_Needle();
+
+		/**
+		 * The meta object literal for the '<em><b>Notions</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIALS_ELEMENT__NOTIONS = eINSTANCE.getMaterialsElement_Notions();
+
+		/**
+		 * The meta object literal for the '<em><b>Yarns</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MATERIALS_ELEMENT__YARNS = eINSTANCE.getMaterialsElement_Yarns();
+
+		/**
+		 * The meta object literal for the '<em><b>Colours</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MATERIALS_ELEMENT__COLOURS = eINSTANCE.getMaterialsElement_Colours();
 
 		/**
 		 * The meta object literal for the '<em><b>Swatch</b></em>' containment reference feature.
@@ -3277,6 +3638,48 @@ public interface PatternPackage extends EPackage {
 		EAttribute YARN_ELEMENT__CATEGORY = eINSTANCE.getYarnElement_Category();
 
 		/**
+		 * The meta object literal for the '<em><b>Colour</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute YARN_ELEMENT__COLOUR = eINSTANCE.getYarnElement_Colour();
+
+		/**
+		 * The meta object literal for the '<em><b>Balls</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute YARN_ELEMENT__BALLS = eINSTANCE.getYarnElement_Balls();
+
+		/**
+		 * The meta object literal for the '{@link turnheel.model.pattern.impl.ColourElementImpl <em>Colour Element</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.model.pattern.impl.ColourElementImpl
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getColourElement()
+		 * @generated
+		 */
+		EClass COLOUR_ELEMENT = eINSTANCE.getColourElement();
+
+		/**
+		 * The meta object literal for the '<em><b>Place</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute COLOUR_ELEMENT__PLACE = eINSTANCE.getColourElement_Place();
+
+		/**
+		 * The meta object literal for the '<em><b>Yarn</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute COLOUR_ELEMENT__YARN = eINSTANCE.getColourElement_Yarn();
+
+		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.SwatchElementImpl <em>Swatch Element</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -3309,6 +3712,38 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute SWATCH_ELEMENT__GRAMS = eINSTANCE.getSwatchElement_Grams();
+
+		/**
+		 * The meta object literal for the '<em><b>Width</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SWATCH_ELEMENT__WIDTH = eINSTANCE.getSwatchElement_Width();
+
+		/**
+		 * The meta object literal for the '<em><b>Height</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SWATCH_ELEMENT__HEIGHT = eINSTANCE.getSwatchElement_Height();
+
+		/**
+		 * The meta object literal for the '<em><b>Worked</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SWATCH_ELEMENT__WORKED = eINSTANCE.getSwatchElement_Worked();
+
+		/**
+		 * The meta object literal for the '<em><b>Washed</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SWATCH_ELEMENT__WASHED = eINSTANCE.getSwatchElement_Washed();
 
 		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.SizeElementImpl <em>Size Element</em>}' class.
@@ -3581,6 +4016,36 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EDataType PICK_UP = eINSTANCE.getPickUp();
+
+		/**
+		 * The meta object literal for the '<em>Colour Place</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.ColourPlace
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getColourPlace()
+		 * @generated
+		 */
+		EDataType COLOUR_PLACE = eINSTANCE.getColourPlace();
+
+		/**
+		 * The meta object literal for the '<em>Worked</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.Swatch.Worked
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getWorked()
+		 * @generated
+		 */
+		EDataType WORKED = eINSTANCE.getWorked();
+
+		/**
+		 * The meta object literal for the '<em>Length</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.Length
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLength()
+		 * @generated
+		 */
+		EDataType LENGTH = eINSTANCE.getLength();
 
 		/**
 		 * The meta object literal for the '<em>Gauge</em>' data type.
