@@ -41,7 +41,7 @@ public final class Catalogue {
     public static final Parameter GAUGE_FLAP = input("gauge.flapRows", PER_100_MM, 4, 200);
     public static final Parameter GAUGE_CUFF = input("gauge.cuffRounds", PER_100_MM, 4, 200);
 
-    public static final Parameter NEEDLE = input("gauge.needle", MILLIMETRES, 0.5, 30);
+    public static final Parameter NEEDLE = input("gauge.needle", MILLIMETRES, 1, 30);
 
     public static final Parameter FOOT_LENGTH = input("body.footLength", MILLIMETRES, 60, 400);
     public static final Parameter FOOT_CIRCUMFERENCE = input("body.footCircumference", MILLIMETRES, 60, 500);

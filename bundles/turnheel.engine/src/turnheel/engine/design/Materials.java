@@ -122,7 +122,11 @@ public record Materials(List<YarnLine> yarns, Map<ColourPlace, Integer> colours,
         return new Materials(yarns, colours, notions, needle, swatch, other);
     }
 
-    /** The same with so many balls of the main yarn. */
+    /**
+     * The same with so many balls of the main yarn.
+     *
+     * @throws java.util.NoSuchElementException when no yarn is chosen
+     */
     public Materials withBalls(int stated) {
         List<YarnLine> lines = new ArrayList<>(yarns);
         lines.set(0, lines.getFirst().withBalls(stated));
