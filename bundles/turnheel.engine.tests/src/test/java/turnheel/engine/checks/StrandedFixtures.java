@@ -27,15 +27,15 @@ final class StrandedFixtures {
                 Catalogue.LEG_STITCHES, 5, 6);
         CheckFixture allOver = floats(sock.with(stranded(Zone.ALL, 6)), sock.with(stranded(Zone.ALL, 5)),
                 Catalogue.FOOT_PANEL, 5, 6);
-        // 25 mm are 4.5 stitches at 18 over 10 cm
-        Draft thick = sock.withGauge("18/10 cm", "24/10 cm");
+        // 25 mm are 4.5 stitches at 18 over 10 cm, where a toe is deep
+        Draft thick = sock.withGauge("18/10 cm", "24/10 cm").with("body.footCircumference = 230 mm");
         CheckFixture byLength = floats(thick.with(stranded(Zone.INSTEP, 5)), thick.with(stranded(Zone.INSTEP, 4)),
-                Catalogue.FOOT_PANEL, 4, 5);
-        // at 22 over 10 cm, where a child's toe is deep, 20 mm are 4.4 stitches and 25 mm 5.5
+                Catalogue.FOOT_PANEL, 4, 5, Check.TOE_DEPTH);
+        // at 22 over 10 cm 20 mm are 4.4 stitches and 25 mm 5.5
         Draft child = sock.withGauge("22/10 cm", "30/10 cm").with(stranded(Zone.INSTEP, 5))
                 .with("body.footCircumference = 195 mm");
         CheckFixture ofAChild = floats(child.with("body.footLength = 200 mm"), child.with("body.footLength = 201 mm"),
-                Catalogue.FOOT_PANEL, 4, 5, Check.TOE_DEPTH);
+                Catalogue.FOOT_PANEL, 4, 5);
         // 262 × 0.32 / 64 = 1.31, and 260 mm are 1.3
         CheckFixture forced = new CheckFixture(Check.STRETCH,
                 sock.with(stranded(Zone.LEG, 4)).with("body.heelCircumference = 262 mm"),
