@@ -155,6 +155,26 @@ final class NewVerb extends Verb {
         given.put(PatternOption.STITCH_PATTERN, value);
     }
 
+    @Option(names = "--foot-length-mode", order = 161, paramLabel = "WORD")
+    private void footLengthMode(String value) {
+        given.put(PatternOption.FOOT_LENGTH_MODE, value);
+    }
+
+    @Option(names = "--leg-length-mode", order = 162, paramLabel = "WORD")
+    private void legLengthMode(String value) {
+        given.put(PatternOption.LEG_LENGTH_MODE, value);
+    }
+
+    @Option(names = "--cuff-length-mode", order = 163, paramLabel = "WORD")
+    private void cuffLengthMode(String value) {
+        given.put(PatternOption.CUFF_LENGTH_MODE, value);
+    }
+
+    @Option(names = "--snap", order = 164, paramLabel = "WORD")
+    private void snap(String value) {
+        given.put(PatternOption.SNAP, value);
+    }
+
     @Option(names = "--yarn", order = 170, paramLabel = "YARN")
     private void yarns(List<String> values) {
         give(PatternOption.YARN, values);

@@ -11,6 +11,10 @@ import static turnheel.model.pattern.PatternPackage.Literals.FLAP_HEEL_ELEMENT__
 import static turnheel.model.pattern.PatternPackage.Literals.FLAP_HEEL_ELEMENT__FLAP_LENGTH;
 import static turnheel.model.pattern.PatternPackage.Literals.FLAP_HEEL_ELEMENT__PICK_UP;
 import static turnheel.model.pattern.PatternPackage.Literals.FLAP_HEEL_ELEMENT__TURN;
+import static turnheel.model.pattern.PatternPackage.Literals.LENGTHS_ELEMENT__CUFF;
+import static turnheel.model.pattern.PatternPackage.Literals.LENGTHS_ELEMENT__FOOT;
+import static turnheel.model.pattern.PatternPackage.Literals.LENGTHS_ELEMENT__LEG;
+import static turnheel.model.pattern.PatternPackage.Literals.LENGTHS_ELEMENT__SNAP;
 import static turnheel.model.pattern.PatternPackage.Literals.PATTERN__CUFF;
 import static turnheel.model.pattern.PatternPackage.Literals.PATTERN__HEEL;
 import static turnheel.model.pattern.PatternPackage.Literals.PATTERN__LEG;
@@ -43,11 +47,13 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.Lengths;
 import turnheel.engine.design.Materials;
 import turnheel.model.Door;
 import turnheel.model.Literals;
 import turnheel.model.PartElements;
 import turnheel.model.StitchPatternText;
+import turnheel.model.pattern.LengthsElement;
 import turnheel.model.pattern.Pattern;
 import turnheel.model.pattern.StitchPatternElement;
 
@@ -58,8 +64,9 @@ import turnheel.model.pattern.StitchPatternElement;
  * order.
  */
 enum PatternOption {
-    TITLE, DIRECTION, YARN, COLOUR, NOTION, NEEDLE, SWATCH, GAUGE, TOE, HEEL, LEG, CUFF, INCREASE, CAST_ON, LEAN, TURN, HEEL_TURN, FLAP, FLAP_FABRIC,
-    FLAP_EDGE, PICK_UP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS, STITCH_PATTERN;
+    TITLE, DIRECTION, YARN, COLOUR, NOTION, NEEDLE, SWATCH, GAUGE, TOE, HEEL, LEG, CUFF, INCREASE, CAST_ON, LEAN, TURN,
+    HEEL_TURN, FLAP, FLAP_FABRIC, FLAP_EDGE, PICK_UP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS, STITCH_PATTERN,
+    FOOT_LENGTH_MODE, LEG_LENGTH_MODE, CUFF_LENGTH_MODE, SNAP;
 
     String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
@@ -95,7 +102,7 @@ enum PatternOption {
             case NEEDLE -> MaterialsText.needle(Door.materials(document));
             case SWATCH -> SwatchText.of(Door.materials(document));
             case INCREASE, CAST_ON, LEAN, TURN, HEEL_TURN, FLAP, FLAP_FABRIC, FLAP_EDGE, PICK_UP, CAP, LENGTH,
-                    LEG_COUNT, CUFF_ADJUSTS -> places(document)
+                    LEG_COUNT, CUFF_ADJUSTS, FOOT_LENGTH_MODE, LEG_LENGTH_MODE, CUFF_LENGTH_MODE, SNAP -> places(document)
                     .map(place -> AttributeText.of(place.attribute(), place.value()))
                     .distinct().collect(Collectors.joining(" "));
         };
@@ -123,6 +130,10 @@ enum PatternOption {
             case SWATCH -> write(document, SwatchText.with(Door.materials(document), given, value));
             case INCREASE, CAST_ON, LEAN, TURN, HEEL_TURN, FLAP, FLAP_FABRIC, FLAP_EDGE, PICK_UP, CAP, LENGTH,
                     LEG_COUNT, CUFF_ADJUSTS -> writeChoice(document, given, value);
+            case FOOT_LENGTH_MODE, LEG_LENGTH_MODE, CUFF_LENGTH_MODE, SNAP -> {
+                document.setLengths(lengths(document));
+                writeChoice(document, given, value);
+            }
         }
     }
 
@@ -156,6 +167,11 @@ enum PatternOption {
         return PartKind.word(part, ((EObject) document.eGet(part)).eClass());
     }
 
+    /** How the document says lengths, or a new element that says them as usual. */
+    private static LengthsElement lengths(Pattern document) {
+        return Objects.requireNonNullElseGet(document.getLengths(), () -> PartElements.lengths(Lengths.USUAL));
+    }
+
     /** An attribute of a part that is in the document. */
     private record Place(EObject element, EAttribute attribute) {
         Object value() {
@@ -164,8 +180,9 @@ enum PatternOption {
     }
 
     private Stream<Place> places(Pattern document) {
-        return Stream.of(PATTERN__TOE, PATTERN__HEEL, PATTERN__LEG, PATTERN__CUFF)
-                .map(part -> (EObject) document.eGet(part))
+        Stream<EObject> parts = Stream.of(PATTERN__TOE, PATTERN__HEEL, PATTERN__LEG, PATTERN__CUFF)
+                .map(part -> (EObject) document.eGet(part));
+        return Stream.concat(parts, Stream.of(lengths(document)))
                 .flatMap(element -> Arrays.stream(attributes())
                         .filter(attribute -> attribute.getEContainingClass().isInstance(element))
                         .map(attribute -> new Place(element, attribute)));
@@ -189,6 +206,10 @@ enum PatternOption {
             case LENGTH -> new EAttribute[] {STRAIGHT_LEG_ELEMENT__LENGTH, CALF_LEG_ELEMENT__LENGTH};
             case LEG_COUNT -> new EAttribute[] {STRAIGHT_LEG_ELEMENT__COUNT, CALF_LEG_ELEMENT__COUNT};
             case CUFF_ADJUSTS -> new EAttribute[] {RIB_CUFF_ELEMENT__MAY_ADJUST};
+            case FOOT_LENGTH_MODE -> new EAttribute[] {LENGTHS_ELEMENT__FOOT};
+            case LEG_LENGTH_MODE -> new EAttribute[] {LENGTHS_ELEMENT__LEG};
+            case CUFF_LENGTH_MODE -> new EAttribute[] {LENGTHS_ELEMENT__CUFF};
+            case SNAP -> new EAttribute[] {LENGTHS_ELEMENT__SNAP};
             case TITLE, DIRECTION, GAUGE, TOE, HEEL, LEG, CUFF, STITCH_PATTERN, YARN, COLOUR, NOTION, NEEDLE,
                     SWATCH -> new EAttribute[0];
         };

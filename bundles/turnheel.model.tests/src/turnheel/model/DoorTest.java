@@ -81,7 +81,7 @@ class DoorTest {
                 row.setLabel("Half");
                 row.setFormula("foot.stitches/");
             }
-            default -> assertTrue(object.eClass().getName().matches(".*(Toe|Heel|Leg|Cuff|Materials)Element"),
+            default -> assertTrue(object.eClass().getName().matches(".*(Toe|Heel|Leg|Cuff|Materials|Lengths)Element"),
                     object.toString());
         }
         Design design = Door.design(EveryClass.patternWith(object));

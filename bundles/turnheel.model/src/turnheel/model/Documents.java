@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 
 import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Design;
+import turnheel.engine.design.Lengths;
 import turnheel.engine.design.Materials;
 import turnheel.engine.design.OwnRow;
 import turnheel.engine.design.Parameter;
@@ -45,6 +46,9 @@ public final class Documents {
         design.stitchPatterns().forEach(stitches -> pattern.getStitchPatterns().add(PartElements.stitchPattern(stitches)));
         if (!design.materials().equals(Materials.UNDECIDED)) {
             pattern.setMaterials(PartElements.materials(design.materials()));
+        }
+        if (!design.lengths().equals(Lengths.USUAL)) {
+            pattern.setLengths(PartElements.lengths(design.lengths()));
         }
         design.sizes().forEach(size -> pattern.getSizes().add(size(size)));
         design.ownRows().forEach(row -> pattern.getOwnRows().add(ownRow(row)));

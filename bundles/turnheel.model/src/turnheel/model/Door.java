@@ -29,6 +29,7 @@ import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.Heel;
 import turnheel.engine.design.HemCuff;
 import turnheel.engine.design.Leg;
+import turnheel.engine.design.Lengths;
 import turnheel.engine.design.Materials;
 import turnheel.engine.design.OwnRow;
 import turnheel.engine.design.Quantity;
@@ -61,6 +62,7 @@ import turnheel.model.pattern.FlapHeelElement;
 import turnheel.model.pattern.HeelElement;
 import turnheel.model.pattern.HemCuffElement;
 import turnheel.model.pattern.LegElement;
+import turnheel.model.pattern.LengthsElement;
 import turnheel.model.pattern.MaterialsElement;
 import turnheel.model.pattern.OwnRowElement;
 import turnheel.model.pattern.Pattern;
@@ -114,6 +116,8 @@ public final class Door {
                 .flatMap(element -> accepted(element, () -> stitchPattern(element)).stream()).toList();
         MaterialsElement stuff = pattern.getMaterials();
         Optional<Materials> materials = accepted(stuff == null ? pattern : stuff, () -> materials(stuff));
+        LengthsElement said = pattern.getLengths();
+        Optional<Lengths> lengths = accepted(said == null ? pattern : said, () -> lengths(said));
         List<Size> sizes = sizes(pattern.getSizes());
         List<OwnRow> ownRows = ownRows(pattern.getOwnRows());
         if (!problems.isEmpty()) {
@@ -122,7 +126,7 @@ public final class Door {
         String title = pattern.getTitle() == null ? "" : pattern.getTitle();
         return accepted(pattern, () -> new Design(title, pattern.getDirection(), pattern.getStitchGauge(),
                 pattern.getRoundGauge(), toe.orElseThrow(), heel.orElseThrow(), leg.orElseThrow(), cuff.orElseThrow(),
-                stitchPatterns, materials.orElseThrow(), sizes, ownRows));
+                stitchPatterns, materials.orElseThrow(), lengths.orElseThrow(), sizes, ownRows));
     }
 
     // Generated interfaces cannot be sealed: each "default" is met by a test that sends every class of the .ecore
@@ -221,6 +225,11 @@ public final class Door {
                 : Optional.of(new Swatch.Measured(piece.getWidth(), piece.getHeight()));
         OptionalDouble grams = piece.getGrams() == null ? OptionalDouble.empty() : OptionalDouble.of(piece.getGrams());
         return new Swatch(piece.getStitches(), piece.getRounds(), grams, measured, piece.getWorked(), piece.isWashed());
+    }
+
+    private static Lengths lengths(LengthsElement element) {
+        return element == null ? Lengths.USUAL
+                : new Lengths(element.getFoot(), element.getLeg(), element.getCuff(), element.getSnap());
     }
 
     private static OptionalInt optional(Integer number) {

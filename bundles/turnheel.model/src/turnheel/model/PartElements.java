@@ -8,6 +8,7 @@ import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.Heel;
 import turnheel.engine.design.HemCuff;
 import turnheel.engine.design.Leg;
+import turnheel.engine.design.Lengths;
 import turnheel.engine.design.Materials;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RolledCuff;
@@ -29,6 +30,7 @@ import turnheel.model.pattern.CuffElement;
 import turnheel.model.pattern.FlapHeelElement;
 import turnheel.model.pattern.HeelElement;
 import turnheel.model.pattern.LegElement;
+import turnheel.model.pattern.LengthsElement;
 import turnheel.model.pattern.MaterialsElement;
 import turnheel.model.pattern.PatternFactory;
 import turnheel.model.pattern.RibCuffElement;
@@ -207,6 +209,16 @@ public final class PartElements {
         });
         element.setWorked(swatch.worked());
         element.setWashed(swatch.washed());
+        return element;
+    }
+
+    /** A new element that describes how lengths are said. */
+    public static LengthsElement lengths(Lengths lengths) {
+        LengthsElement element = FACTORY.createLengthsElement();
+        element.setFoot(lengths.foot());
+        element.setLeg(lengths.leg());
+        element.setCuff(lengths.cuff());
+        element.setSnap(lengths.snap());
         return element;
     }
 }

@@ -26,8 +26,9 @@ public final class Checks {
         List<Query> found = new ArrayList<>(graded.queries());
         found.addAll(SizeOrder.check(graded));
         for (GradedSize size : graded.sizes()) {
-            found.addAll(new NumberChecks(size).check());
+            found.addAll(new NumberChecks(size, graded.queries()).check());
             found.addAll(new PartChecks(graded.design(), size).check());
+            found.addAll(new LengthChecks(graded.design(), size).check());
             found.addAll(new FitChecks(graded.design(), size).check());
             found.addAll(new PatternChecks(graded.design(), size).check());
             found.addAll(new SwatchChecks(graded.design().materials(), size).check());

@@ -70,7 +70,7 @@ final class FitChecks {
     private boolean stretch(double stitches, double limit) {
         double needed = size.value(HEEL_CIRCUMFERENCE) * size.value(GAUGE_STITCHES) / (100 * stitches);
         if (needed > limit) {
-            findings.add(Check.STRETCH, STRETCH, Notation.number(limit), Math.rint(needed * 100) / 100);
+            findings.add(Check.STRETCH, STRETCH, Notation.number(limit), Findings.beyond(needed, 2, limit));
         }
         return needed > limit;
     }

@@ -1,5 +1,6 @@
 package turnheel.engine.checks;
 
+import static turnheel.engine.design.Catalogue.CALF_CIRCUMFERENCE;
 import static turnheel.engine.design.Catalogue.CUFF_STITCHES;
 import static turnheel.engine.design.Catalogue.FOOT_FEWEST;
 import static turnheel.engine.design.Catalogue.FOOT_INSTEP;
@@ -20,6 +21,9 @@ import static turnheel.engine.design.Catalogue.HEEL_STITCHES;
 import static turnheel.engine.design.Catalogue.HEEL_TIP;
 import static turnheel.engine.design.Catalogue.HEEL_TURN_OFFSET;
 import static turnheel.engine.design.Catalogue.HEEL_TURN_ROWS;
+import static turnheel.engine.design.Catalogue.KNEE_CIRCUMFERENCE;
+import static turnheel.engine.design.Catalogue.LEG_DECREASES;
+import static turnheel.engine.design.Catalogue.LEG_DECREASE_OVER;
 import static turnheel.engine.design.Catalogue.LEG_INCREASES;
 import static turnheel.engine.design.Catalogue.LEG_INCREASE_OVER;
 import static turnheel.engine.design.Catalogue.LEG_ROUNDS;
@@ -56,6 +60,7 @@ import turnheel.engine.design.StarToe;
 import turnheel.engine.design.StraightLeg;
 import turnheel.engine.design.WedgeToe;
 import turnheel.engine.grading.GradedSize;
+import turnheel.engine.grading.ToeDepth;
 import turnheel.engine.query.Check;
 import turnheel.engine.query.Query;
 import turnheel.engine.term.Notation;
@@ -63,8 +68,8 @@ import turnheel.engine.term.Notation;
 /** Toe, heel, foot, leg and cuff of one size: domain §§ 3–8. All usual ranges are <em>common practice</em>. */
 final class PartChecks {
 
-    private static final double SHALLOWEST_TOE_PERCENT = 18;
-    private static final double DEEPEST_TOE_PERCENT = 30;
+    private static final double SHALLOWEST_TOE_PERCENT = 100 * ToeDepth.SHALLOWEST;
+    private static final double DEEPEST_TOE_PERCENT = 100 * ToeDepth.DEEPEST;
     private static final double NARROWEST_HEEL_PERCENT = 50;
     private static final double WIDEST_HEEL_PERCENT = 60;
     private static final double WORN_STRETCH = 1.25;
@@ -124,7 +129,7 @@ final class PartChecks {
             double share = value(TOE_DEPTH) / value(WANTED_LENGTH) * 100;
             if (share < SHALLOWEST_TOE_PERCENT || share > DEEPEST_TOE_PERCENT) {
                 findings.add(Check.TOE_DEPTH, TOE_DEPTH, Findings.range(SHALLOWEST_TOE_PERCENT, DEEPEST_TOE_PERCENT),
-                        Findings.oneDecimal(share));
+                        Findings.beyond(share, 1, SHALLOWEST_TOE_PERCENT, DEEPEST_TOE_PERCENT));
             }
         }
     }
@@ -210,9 +215,10 @@ final class PartChecks {
         }
         if (heel > around) {
             findings.add(Check.HEEL_TOO_WIDE, HEEL_STITCHES, Notation.number(around), heel);
-        } else if (share < NARROWEST_HEEL_PERCENT || share > WIDEST_HEEL_PERCENT) {
+        } else if (heel < Math.floor(value(FOOT_STITCHES) * NARROWEST_HEEL_PERCENT / 100)
+                || share > WIDEST_HEEL_PERCENT) {
             findings.add(Check.HEEL_SHARE, HEEL_STITCHES, Findings.range(NARROWEST_HEEL_PERCENT, WIDEST_HEEL_PERCENT),
-                    Findings.oneDecimal(share));
+                    Findings.beyond(share, 1, NARROWEST_HEEL_PERCENT, WIDEST_HEEL_PERCENT));
         }
         switch (design.heel()) {
             case ShortRowHeel shortRow -> {
@@ -297,7 +303,7 @@ final class PartChecks {
         double stretch = value(HEEL_CIRCUMFERENCE) * value(GAUGE_STITCHES) / (100 * value(HEEL_AFTER_PICK_UP));
         if (stretch > WORN_STRETCH) {
             findings.add(Check.GUSSET_TIGHT, HEEL_AFTER_PICK_UP, Notation.number(WORN_STRETCH),
-                    Math.rint(stretch * 100) / 100);
+                    Findings.beyond(stretch, 2, WORN_STRETCH));
         }
     }
 
@@ -311,18 +317,34 @@ final class PartChecks {
         switch (design.leg()) {
             case StraightLeg straight -> { }
             case CalfLeg calf -> {
-                if (has(LEG_INCREASES, LEG_INCREASE_OVER, LEG_ROUNDS) && value(LEG_ROUNDS) >= 0) {
-                    calf(value(LEG_INCREASES), value(LEG_INCREASE_OVER));
+                if (has(LEG_DECREASES, LEG_DECREASE_OVER, LEG_ROUNDS) && value(LEG_ROUNDS) >= 0) {
+                    calf();
+                }
+                if (has(KNEE_CIRCUMFERENCE, CALF_CIRCUMFERENCE)
+                        && value(KNEE_CIRCUMFERENCE) > value(CALF_CIRCUMFERENCE)) {
+                    findings.add(Check.KNEE_WIDE, KNEE_CIRCUMFERENCE, Notation.number(value(CALF_CIRCUMFERENCE)),
+                            value(KNEE_CIRCUMFERENCE));
                 }
             }
         }
     }
 
-    private void calf(double pairs, double over) {
-        if (pairs > over || pairs > 0 && over > value(LEG_ROUNDS)) {
-            findings.add(Check.CALF_STEEP, LEG_INCREASE_OVER,
-                    Findings.range(pairs, Math.max(pairs, value(LEG_ROUNDS))), over);
+    /** Below the calf and above it; rounds that the one takes are lost to the other. */
+    private void calf() {
+        double rounds = value(LEG_ROUNDS);
+        double below = value(LEG_INCREASES) > 0 ? value(LEG_INCREASE_OVER) : 0;
+        if (!steep(LEG_INCREASES, LEG_INCREASE_OVER, rounds)) {
+            steep(LEG_DECREASES, LEG_DECREASE_OVER, rounds - below);
         }
+    }
+
+    private boolean steep(Parameter pairs, Parameter over, double room) {
+        boolean steep = value(pairs) > 0 && (value(pairs) > value(over) || value(over) > room);
+        if (steep) {
+            findings.add(Check.CALF_STEEP, over, Findings.range(value(pairs), Math.max(value(pairs), room)),
+                    value(over));
+        }
+        return steep;
     }
 
     private void cuff() {

@@ -49,6 +49,7 @@ public final class Catalogue {
     public static final Parameter HEEL_CIRCUMFERENCE = input("body.heelCircumference", MILLIMETRES, 60, 700);
     public static final Parameter CALF_CIRCUMFERENCE = input("body.calfCircumference", MILLIMETRES, 80, 800);
     public static final Parameter CALF_HEIGHT = input("body.calfHeight", MILLIMETRES, 50, 600);
+    public static final Parameter KNEE_CIRCUMFERENCE = input("body.kneeCircumference", MILLIMETRES, 80, 800);
     public static final Parameter LEG_HEIGHT = input("body.legHeight", MILLIMETRES, 10, 800);
 
     public static final Parameter EASE_AROUND = input("fit.easeAround", PERCENT, -40, 40);
@@ -85,6 +86,13 @@ public final class Catalogue {
     public static final Parameter FINISHED_CIRCUMFERENCE = result("foot.circumference", MILLIMETRES);
     public static final Parameter FOOT_ROUNDS = rule("foot.rounds", ROUNDS, 0, 2000);
     public static final Parameter FOOT_FEWEST = result("foot.fewestRounds", ROUNDS);
+    public static final Parameter FOOT_EVEN_ROUNDS = result("foot.evenRounds", ROUNDS);
+    public static final Parameter FOOT_MEASURE = rule("foot.measure", MILLIMETRES, 0, 600);
+    public static final Parameter FOOT_TO_FIT_LESS = result("foot.toFitLess", MILLIMETRES);
+    public static final Parameter FOOT_PATTERN_FIRST_ROW = result("foot.patternFirstRow", ROWS);
+    public static final Parameter FOOT_PATTERN_LAST_ROW = result("foot.patternLastRow", ROWS);
+    public static final Parameter FOOT_PATTERN_REMAINDER = result("foot.patternRemainder", ROUNDS);
+    public static final Parameter FOOT_PATTERN_REMAINDER_LENGTH = result("foot.patternRemainderLength", MILLIMETRES);
     public static final Parameter FINISHED_LENGTH = result("foot.length", MILLIMETRES);
     public static final Parameter LENGTH_REST = result("foot.lengthRest", MILLIMETRES);
 
@@ -113,10 +121,19 @@ public final class Catalogue {
 
     public static final Parameter LEG_STITCHES = rule("leg.stitches", STITCHES, 4, 1000);
     public static final Parameter LEG_REPEATS = result("leg.repeats", TIMES);
-    public static final Parameter LEG_TOP = rule("leg.topStitches", STITCHES, 4, 1000);
+    public static final Parameter LEG_CALF = rule("leg.calfStitches", STITCHES, 4, 1000);
     public static final Parameter LEG_INCREASES = result("leg.increases", TIMES);
     public static final Parameter LEG_INCREASE_OVER = rule("leg.increaseOver", ROUNDS, 1, 2000);
+    public static final Parameter LEG_TOP = rule("leg.topStitches", STITCHES, 4, 1000);
+    public static final Parameter LEG_DECREASES = result("leg.decreases", TIMES);
+    public static final Parameter LEG_DECREASE_OVER = rule("leg.decreaseOver", ROUNDS, 1, 2000);
     public static final Parameter LEG_ROUNDS = rule("leg.rounds", ROUNDS, 0, 3000);
+    public static final Parameter LEG_EVEN_ROUNDS = result("leg.evenRounds", ROUNDS);
+    public static final Parameter LEG_MEASURE = rule("leg.measure", MILLIMETRES, 0, 1000);
+    public static final Parameter LEG_PATTERN_FIRST_ROW = result("leg.patternFirstRow", ROWS);
+    public static final Parameter LEG_PATTERN_LAST_ROW = result("leg.patternLastRow", ROWS);
+    public static final Parameter LEG_PATTERN_REMAINDER = result("leg.patternRemainder", ROUNDS);
+    public static final Parameter LEG_PATTERN_REMAINDER_LENGTH = result("leg.patternRemainderLength", MILLIMETRES);
 
     public static final Parameter CUFF_HEIGHT = rule("cuff.height", MILLIMETRES, 5, 400);
     public static final Parameter CUFF_STITCHES = rule("cuff.stitches", STITCHES, 4, 1000);

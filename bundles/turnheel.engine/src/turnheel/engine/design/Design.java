@@ -14,13 +14,14 @@ import java.util.Set;
  * @param roundGauge rounds of the main fabric, as measured
  * @param stitchPatterns at most one for each zone
  * @param materials what it is made of, as far as that is decided
+ * @param lengths how the pattern says how far it is worked
  * @param sizes in the designer's order, smallest first as a rule
  * @param ownRows numbers that the designer has computed, in the designer's order
  * @throws IllegalArgumentException when there is no size, two sizes share an id or a label, two stitch patterns a
  *     zone or two own rows a key, or when there are more than {@link OwnRow#MOST} own rows
  */
 public record Design(String title, Direction direction, Gauge stitchGauge, Gauge roundGauge, Toe toe, Heel heel, Leg leg,
-        Cuff cuff, List<StitchPattern> stitchPatterns, Materials materials, List<Size> sizes,
+        Cuff cuff, List<StitchPattern> stitchPatterns, Materials materials, Lengths lengths, List<Size> sizes,
         List<OwnRow> ownRows) {
 
     public Design {
@@ -44,11 +45,11 @@ public record Design(String title, Direction direction, Gauge stitchGauge, Gauge
         }
     }
 
-    /** A pattern without rows of the designer's own. */
+    /** A pattern whose lengths are said as usual, without rows of the designer's own. */
     public Design(String title, Direction direction, Gauge stitchGauge, Gauge roundGauge, Toe toe, Heel heel, Leg leg,
             Cuff cuff, List<StitchPattern> stitchPatterns, Materials materials, List<Size> sizes) {
-        this(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, materials, sizes,
-                List.of());
+        this(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, materials, Lengths.USUAL,
+                sizes, List.of());
     }
 
     /** A pattern whose materials nobody has decided yet. */
@@ -65,14 +66,20 @@ public record Design(String title, Direction direction, Gauge stitchGauge, Gauge
 
     /** The same pattern of other materials. */
     public Design withMaterials(Materials other) {
-        return new Design(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, other, sizes,
-                ownRows);
+        return new Design(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, other,
+                lengths, sizes, ownRows);
+    }
+
+    /** The same pattern with its lengths said in another way. */
+    public Design withLengths(Lengths other) {
+        return new Design(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, materials,
+                other, sizes, ownRows);
     }
 
     /** The same pattern with these own rows in place of its own. */
     public Design withOwnRows(List<OwnRow> others) {
         return new Design(title, direction, stitchGauge, roundGauge, toe, heel, leg, cuff, stitchPatterns, materials,
-                sizes, others);
+                lengths, sizes, others);
     }
 
     private static void requireOneForEachZone(List<StitchPattern> patterns) {

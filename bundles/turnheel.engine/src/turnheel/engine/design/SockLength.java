@@ -17,4 +17,12 @@ public enum SockLength {
     public double shareOfFootLength() {
         return shareOfFootLength;
     }
+
+    /**
+     * Whether the cuff of such a sock may follow the heel at once. Where heel and cuff together are higher than the share,
+     * the sock is as high as they are: <em>common practice</em>.
+     */
+    public boolean mayEndAboveHeel() {
+        return this == NO_SHOW || this == ANKLE;
+    }
 }

@@ -18,6 +18,7 @@ import turnheel.engine.design.Design;
 import turnheel.engine.design.HemCuff;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RolledCuff;
+import turnheel.engine.design.SockLength;
 import turnheel.engine.term.Term;
 
 /** Cuffs: domain § 8. */
@@ -30,7 +31,7 @@ final class CuffRules {
         Term top = LegRules.top(design).term();
         switch (design.cuff()) {
             case RibCuff rib -> {
-                book.rule(CUFF_HEIGHT, usualHeight());
+                book.rule(CUFF_HEIGHT, ribHeight(design.leg().length()));
                 book.rule(CUFF_STITCHES, nearest(top, number(0), number(rib.repeat())));
             }
             case HemCuff hem -> {
@@ -47,9 +48,17 @@ final class CuffRules {
         book.rule(CUFF_ROUNDS, nearest(dividedBy(times(CUFF_HEIGHT.term(), GAUGE_CUFF.term()), number(100))));
     }
 
-    /** Depth 0.17 of the finished length within 18 and 50 mm: <em>common practice</em>. */
-    private static Term usualHeight() {
-        return least(number(50), greatest(number(18), times(number(0.17), WANTED_LENGTH.term())));
+    /**
+     * Depth 0.17 of the finished length within 18 and 50 mm; a no-show, which ends below the ankle, has the shallowest of
+     * these. <em>Common practice.</em>
+     */
+    private static Term ribHeight(SockLength length) {
+        Term shallowest = number(18);
+        return switch (length) {
+            case NO_SHOW -> shallowest;
+            case ANKLE, QUARTER, CREW, MID_CALF, KNEE ->
+                least(number(50), greatest(shallowest, times(number(0.17), WANTED_LENGTH.term())));
+        };
     }
 
     /** A leg of whole repeats needs no adjusting round below its cuff. */

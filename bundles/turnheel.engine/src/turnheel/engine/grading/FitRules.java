@@ -3,6 +3,7 @@ package turnheel.engine.grading;
 import static turnheel.engine.design.Catalogue.ANKLE_CIRCUMFERENCE;
 import static turnheel.engine.design.Catalogue.CALF_CIRCUMFERENCE;
 import static turnheel.engine.design.Catalogue.CALF_HEIGHT;
+import static turnheel.engine.design.Catalogue.CUFF_HEIGHT;
 import static turnheel.engine.design.Catalogue.CUFF_STITCHES;
 import static turnheel.engine.design.Catalogue.EASE_AROUND;
 import static turnheel.engine.design.Catalogue.EASE_LENGTH;
@@ -18,6 +19,8 @@ import static turnheel.engine.design.Catalogue.GAUGE_LEG;
 import static turnheel.engine.design.Catalogue.GAUGE_ROUNDS;
 import static turnheel.engine.design.Catalogue.GAUGE_STITCHES;
 import static turnheel.engine.design.Catalogue.HEEL_CIRCUMFERENCE;
+import static turnheel.engine.design.Catalogue.HEEL_HEIGHT;
+import static turnheel.engine.design.Catalogue.KNEE_CIRCUMFERENCE;
 import static turnheel.engine.design.Catalogue.LEG_HEIGHT;
 import static turnheel.engine.design.Catalogue.LEG_STITCHES;
 import static turnheel.engine.design.Catalogue.NEEDLE;
@@ -38,6 +41,7 @@ import static turnheel.engine.term.Terms.times;
 import turnheel.engine.design.CalfLeg;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.FlapHeel;
+import turnheel.engine.design.SockLength;
 import turnheel.engine.design.StitchPattern.Zone;
 import turnheel.engine.term.Term;
 
@@ -57,7 +61,7 @@ final class FitRules {
         design.materials().needle().ifPresentOrElse(needle -> book.input(NEEDLE, needle), () -> book.input(NEEDLE));
         book.input(FOOT_LENGTH);
         predictions(book, design);
-        book.input(LEG_HEIGHT, times(number(design.leg().length().shareOfFootLength()), FOOT_LENGTH.term()));
+        book.input(LEG_HEIGHT, legHeight(design.leg().length()));
 
         book.input(EASE_AROUND, easeAround());
         book.input(EASE_LENGTH, easeLength());
@@ -69,6 +73,11 @@ final class FitRules {
         Term narrowest = least(FOOT_STITCHES.term(), LEG_STITCHES.term(), CUFF_STITCHES.term());
         book.rule(STRETCH, dividedBy(times(HEEL_CIRCUMFERENCE.term(), GAUGE_STITCHES.term()),
                 times(number(100), narrowest)));
+    }
+
+    private static Term legHeight(SockLength length) {
+        Term named = times(number(length.shareOfFootLength()), FOOT_LENGTH.term());
+        return length.mayEndAboveHeel() ? greatest(named, plus(HEEL_HEIGHT.term(), CUFF_HEIGHT.term())) : named;
     }
 
     /**
@@ -85,6 +94,8 @@ final class FitRules {
             book.predicted(CALF_CIRCUMFERENCE, byLength(0.8263, 168.69, times(number(1.6), foot)));
             // from memory: the calf is widest about five quarters of a foot length above the floor
             book.predicted(CALF_HEIGHT, times(number(1.25), FOOT_LENGTH.term()));
+            // nobody said that the leg narrows again
+            book.input(KNEE_CIRCUMFERENCE, CALF_CIRCUMFERENCE.term());
         }
     }
 

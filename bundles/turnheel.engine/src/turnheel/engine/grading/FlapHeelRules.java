@@ -32,6 +32,7 @@ import static turnheel.engine.term.Terms.number;
 import static turnheel.engine.term.Terms.plus;
 import static turnheel.engine.term.Terms.times;
 
+import turnheel.engine.design.Direction;
 import turnheel.engine.design.FlapHeel;
 import turnheel.engine.design.FlapLength;
 import turnheel.engine.design.HeelTurn;
@@ -59,8 +60,16 @@ final class FlapHeelRules {
         book.rule(HEEL_AFTER_PICK_UP, plus(plus(HEEL_AFTER_TURN.term(), times(TWO, HEEL_PICK_UP.term())),
                 minus(leg, stitches)));
         book.rule(HEEL_GUSSET_DECREASES, dividedBy(minus(HEEL_AFTER_PICK_UP.term(), FOOT_STITCHES.term()), TWO));
-        HeelRules.reach(book, HEEL_TURN_ROWS.term(), times(TWO, HEEL_GUSSET_DECREASES.term()));
+        HeelRules.reach(book, HEEL_TURN_ROWS.term(), gussetRounds(Direction.CUFF_DOWN));
         height(book);
+    }
+
+    /** Rounds of the foot that the gusset takes: every second one shapes it. */
+    static Term gussetRounds(Direction direction) {
+        return times(TWO, switch (direction) {
+            case TOE_UP -> HEEL_GUSSET_INCREASES.term();
+            case CUFF_DOWN -> HEEL_GUSSET_DECREASES.term();
+        });
     }
 
     private static void pickUp(RuleBook book, PickUp pickUp) {
@@ -144,7 +153,7 @@ final class FlapHeelRules {
         book.rule(HEEL_GUSSET_INCREASES, greatest(number(0), least(most, increases(heel.length()))));
         book.rule(HEEL_WIDEST, plus(FOOT_STITCHES.term(), times(TWO, HEEL_GUSSET_INCREASES.term())));
         book.rule(HEEL_FLAP_ROWS, times(TWO, HEEL_GUSSET_INCREASES.term()));
-        HeelRules.reach(book, HEEL_TURN_ROWS.term(), times(TWO, HEEL_GUSSET_INCREASES.term()));
+        HeelRules.reach(book, HEEL_TURN_ROWS.term(), gussetRounds(Direction.TOE_UP));
         height(book);
     }
 

@@ -8,7 +8,6 @@ import java.util.List;
 import turnheel.engine.design.AsymmetricToe;
 import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Design;
-import turnheel.engine.design.Parameter;
 import turnheel.engine.design.RoundToe;
 import turnheel.engine.design.ShortRowToe;
 import turnheel.engine.design.StarToe;
@@ -41,19 +40,18 @@ public final class Grader {
         List<SizeSheet> sheets = design.sizes().stream().map(size -> new SizeSheet(rules, size)).toList();
         sheets.forEach(this::reportMissing);
         chooseCounts(sheets);
-        sheets.forEach(this::chooseForParts);
+        chooseForParts(sheets);
         List<GradedSize> sizes = sheets.stream().map(SizeSheet::graded).toList();
         sheets.forEach(sheet -> sheet.undefined().forEach(parameter ->
             queries.add(new Query(Check.UNDEFINED, parameter.key(), List.of(sheet.size().label()), "", ""))));
         return new Graded(design, rules, sizes, queries);
     }
 
-    /** A measurement without default that something other than a check of comfort needs. */
+    /** The one measurement without default that something other than a check of comfort needs. */
     private void reportMissing(SizeSheet sheet) {
-        for (Parameter needed : List.of(Catalogue.FOOT_LENGTH, Catalogue.FOOT_CIRCUMFERENCE)) {
-            if (sheet.value(needed).isEmpty()) {
-                queries.add(new Query(Check.MEASUREMENT_MISSING, needed.key(), List.of(sheet.size().label()), "", ""));
-            }
+        if (sheet.value(Catalogue.FOOT_LENGTH).isEmpty()) {
+            queries.add(new Query(Check.MEASUREMENT_MISSING, Catalogue.FOOT_LENGTH.key(),
+                    List.of(sheet.size().label()), "", ""));
         }
     }
 
@@ -75,10 +73,10 @@ public final class Grader {
         }
     }
 
-    /** What a part picks by comparison once the foot has its count. */
-    private void chooseForParts(SizeSheet sheet) {
+    /** What a part picks by comparison once the feet have their counts. */
+    private void chooseForParts(List<SizeSheet> sheets) {
         switch (design.toe()) {
-            case StarToe toe -> StarToeChoice.choose(sheet, toe, design.direction());
+            case StarToe toe -> StarToeChoice.choose(sheets, toe.sectionStep(design.direction()));
             case RoundToe toe -> { }
             case WedgeToe toe -> { }
             case ShortRowToe toe -> { }

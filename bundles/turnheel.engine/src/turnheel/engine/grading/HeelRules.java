@@ -65,9 +65,12 @@ final class HeelRules {
     private static void afterthought(RuleBook book, AfterthoughtHeel.Cap cap) {
         Term opening = times(number(2), HEEL_STITCHES.term());
         book.rule(HEEL_STITCHES, nearest(dividedBy(FOOT_STITCHES.term(), number(2))));
-        Term four = number(CAP_LINES);
-        book.rule(HEEL_CORNER, minus(
-                times(number(2), ceiling(dividedBy(plus(opening, number(2)), four))), HEEL_STITCHES.term()));
+        Term step = switch (cap) {
+            case WEDGE -> WedgeTaper.STITCHES_PER_ROUND;
+            case ROUND -> RoundTaper.twoSides(Catalogue.HEEL_POINTS.term());
+        };
+        Term fewest = times(step, ceiling(dividedBy(plus(opening, number(2)), step)));
+        book.rule(HEEL_CORNER, minus(dividedBy(fewest, number(2)), HEEL_STITCHES.term()));
         book.rule(HEEL_PICK_UP, plus(opening, times(number(2), HEEL_CORNER.term())));
         switch (cap) {
             case WEDGE -> WEDGE_CAP.contribute(book, HEEL_PICK_UP.term(), Direction.CUFF_DOWN);

@@ -10,6 +10,11 @@ import static turnheel.engine.design.Catalogue.GAUGE_LEG;
 import static turnheel.engine.design.Catalogue.GAUGE_ROUNDS;
 import static turnheel.engine.design.Catalogue.HEEL_CIRCUMFERENCE;
 import static turnheel.engine.design.Catalogue.HEEL_HEIGHT;
+import static turnheel.engine.design.Catalogue.KNEE_CIRCUMFERENCE;
+import static turnheel.engine.design.Catalogue.LEG_CALF;
+import static turnheel.engine.design.Catalogue.LEG_DECREASES;
+import static turnheel.engine.design.Catalogue.LEG_DECREASE_OVER;
+import static turnheel.engine.design.Catalogue.LEG_EVEN_ROUNDS;
 import static turnheel.engine.design.Catalogue.LEG_HEIGHT;
 import static turnheel.engine.design.Catalogue.LEG_INCREASES;
 import static turnheel.engine.design.Catalogue.LEG_INCREASE_OVER;
@@ -17,8 +22,11 @@ import static turnheel.engine.design.Catalogue.LEG_REPEATS;
 import static turnheel.engine.design.Catalogue.LEG_ROUNDS;
 import static turnheel.engine.design.Catalogue.LEG_STITCHES;
 import static turnheel.engine.design.Catalogue.LEG_TOP;
+import static turnheel.engine.term.Terms.atLeast;
 import static turnheel.engine.term.Terms.ceiling;
+import static turnheel.engine.term.Terms.choose;
 import static turnheel.engine.term.Terms.dividedBy;
+import static turnheel.engine.term.Terms.equal;
 import static turnheel.engine.term.Terms.greatest;
 import static turnheel.engine.term.Terms.least;
 import static turnheel.engine.term.Terms.minus;
@@ -79,12 +87,30 @@ final class LegRules {
                 times(step, ceiling(dividedBy(fewest, step))));
     }
 
-    /** Pairs of increases from the ankle to the widest part of the calf, or to the cuff where that comes first. */
+    /**
+     * Pairs of increases from the ankle to the widest part of the calf, or to the cuff where that comes first; above it
+     * pairs of decreases to the knee's own width, over all rounds that are left. Worked: 64 stitches, a calf of 80 and a
+     * knee of 72 have 8 pairs of increases and 4 of decreases.
+     */
     private static void calf(RuleBook book, Term step) {
-        book.rule(LEG_TOP, greatest(LEG_STITCHES.term(), nearest(around(CALF_CIRCUMFERENCE), number(0), step)));
-        book.rule(LEG_INCREASES, dividedBy(minus(LEG_TOP.term(), LEG_STITCHES.term()), number(2)));
+        book.rule(LEG_CALF, greatest(LEG_STITCHES.term(), nearest(around(CALF_CIRCUMFERENCE), number(0), step)));
+        book.rule(LEG_INCREASES, pairs(LEG_STITCHES, LEG_CALF));
         Term toCalf = nearest(rounds(minus(CALF_HEIGHT.term(), HEEL_HEIGHT.term())));
         book.rule(LEG_INCREASE_OVER, greatest(number(1), least(LEG_ROUNDS.term(), toCalf)));
+        Term knee = nearest(around(KNEE_CIRCUMFERENCE), number(0), step);
+        book.rule(LEG_TOP, choose(atLeast(KNEE_CIRCUMFERENCE.term(), CALF_CIRCUMFERENCE.term()), LEG_CALF.term(),
+                greatest(LEG_STITCHES.term(), least(LEG_CALF.term(), knee))));
+        book.rule(LEG_DECREASES, pairs(LEG_TOP, LEG_CALF));
+        Term above = minus(LEG_ROUNDS.term(), LEG_INCREASE_OVER.term());
+        book.rule(LEG_DECREASE_OVER, greatest(number(1), above));
+        // rounds over which nothing is spread are even
+        Term increasing = choose(equal(LEG_INCREASES.term(), number(0)), number(0), LEG_INCREASE_OVER.term());
+        Term decreasing = choose(equal(LEG_DECREASES.term(), number(0)), number(0), LEG_DECREASE_OVER.term());
+        book.rule(LEG_EVEN_ROUNDS, minus(minus(LEG_ROUNDS.term(), increasing), decreasing));
+    }
+
+    private static Term pairs(Parameter narrow, Parameter wide) {
+        return dividedBy(minus(wide.term(), narrow.term()), number(2));
     }
 
     /** Whether the leg is counted at a gauge of its own. */

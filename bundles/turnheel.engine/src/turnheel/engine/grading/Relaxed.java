@@ -73,7 +73,8 @@ final class Relaxed {
     private static Design with(Design design, Toe toe, Leg leg, Cuff cuff, List<StitchPattern> stitchPatterns,
             List<Size> sizes) {
         return new Design(design.title(), design.direction(), design.stitchGauge(), design.roundGauge(), toe,
-                design.heel(), leg, cuff, stitchPatterns, design.materials(), sizes, design.ownRows());
+                design.heel(), leg, cuff, stitchPatterns, design.materials(), design.lengths(), sizes,
+                design.ownRows());
     }
 
     private static Cuff adjusting(Cuff cuff) {

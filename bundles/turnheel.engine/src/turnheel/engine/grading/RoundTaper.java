@@ -30,8 +30,7 @@ record RoundTaper(Parameter points, Parameter tip, Parameter alternateFrom, Para
     void contribute(RuleBook book, Term widest, int lineCount, Direction direction) {
         Term lines = points.term();
         book.rule(points, number(lineCount));
-        // a closed tip has two equal sides, and every line starts with the same number of stitches
-        Term whole = choose(equal(remainder(lines, number(2)), number(0)), lines, times(number(2), lines));
+        Term whole = twoSides(lines);
         Term twoPerLine = choose(atMost(lines, number(4)), times(number(2), lines), number(0));
         book.rule(tip, greatest(whole, twoPerLine, nearest(number(8), number(0), whole)));
         book.rule(alternateFrom, greatest(tip.term(), nearest(dividedBy(widest, number(3)), number(0), lines)));
@@ -43,9 +42,15 @@ record RoundTaper(Parameter points, Parameter tip, Parameter alternateFrom, Para
         book.rule(rounds, taperRounds(direction, everyRound.term(), wider));
     }
 
+    /** The counts that have two equal sides, and as many stitches on every line, are the multiples of this. */
+    static Term twoSides(Term lines) {
+        return choose(equal(remainder(lines, number(2)), number(0)), lines, times(number(2), lines));
+    }
+
     /** With more or fewer than four lines: as many plain rounds as bring the part nearest to 0.23 of the sock. */
     private Term usualPlain() {
-        Term usual = dividedBy(times(times(number(0.23), WANTED_LENGTH.term()), GAUGE_ROUNDS.term()), number(100));
+        Term usual = dividedBy(times(times(number(ToeDepth.AIM), WANTED_LENGTH.term()), GAUGE_ROUNDS.term()),
+                number(100));
         Term left = minus(minus(usual, everyRound.term()), number(1));
         return minus(dividedBy(left, alternate.term()), number(1));
     }

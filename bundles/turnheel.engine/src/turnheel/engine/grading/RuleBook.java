@@ -38,6 +38,8 @@ public final class RuleBook {
         HeelRules.contribute(book, design);
         LegRules.contribute(book, design);
         CuffRules.contribute(book, design);
+        LengthRules.contribute(book, design);
+        PatternRowRules.contribute(book, design);
         return book;
     }
 

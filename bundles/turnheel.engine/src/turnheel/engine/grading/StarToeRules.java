@@ -23,8 +23,6 @@ final class StarToeRules {
     static final int FEWEST_SECTIONS = 4;
     static final int MOST_SECTIONS = 9;
     static final int MOST_PLAIN = 12;
-    /** The depth that a toe is aimed at, as a share of the finished length: <em>common practice</em>. */
-    static final double USUAL_SHARE = 0.23;
 
     private StarToeRules() {
     }

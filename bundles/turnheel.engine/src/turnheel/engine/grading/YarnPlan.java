@@ -1,12 +1,17 @@
 package turnheel.engine.grading;
 
 import static turnheel.engine.design.Catalogue.FOOT_PANEL;
+import static turnheel.engine.design.Catalogue.FOOT_PATTERN_REMAINDER;
 import static turnheel.engine.design.Catalogue.FOOT_ROUNDS;
+import static turnheel.engine.design.Catalogue.LEG_PATTERN_REMAINDER;
+import static turnheel.engine.design.Catalogue.LEG_ROUNDS;
 import static turnheel.engine.design.Catalogue.YARN_CUFF_LOOPS;
 import static turnheel.engine.design.Catalogue.YARN_FOOT_LOOPS;
 import static turnheel.engine.design.Catalogue.YARN_HEEL_LOOPS;
 import static turnheel.engine.design.Catalogue.YARN_LEG_LOOPS;
 import static turnheel.engine.design.Catalogue.YARN_TOE_LOOPS;
+import static turnheel.engine.term.Terms.dividedBy;
+import static turnheel.engine.term.Terms.greatest;
 import static turnheel.engine.term.Terms.minus;
 import static turnheel.engine.term.Terms.number;
 import static turnheel.engine.term.Terms.plus;
@@ -153,18 +158,18 @@ public final class YarnPlan {
 
     /**
      * What a yarn takes in a part, in plain loops, floats included. It reads the part's loops and, where a stitch pattern
-     * lies on the instep alone, the stitches and rounds of that.
+     * lies on the instep alone or ends with whole repeats, its stitches and rounds.
      */
     public Term loops(Part part, int yarn) {
-        Term all = loopsOf(part).term();
         OptionalInt second = second(part);
         if (second.isEmpty()) {
-            return yarn == yarn(part) ? all : NONE;
+            return yarn == yarn(part) ? loopsOf(part).term() : NONE;
         }
         Term figures = isStranded(part) ? times(number(FIGURES), patternLoops(part)) : patternLoops(part);
-        Term ground = minus(all, figures);
+        Term ground = minus(loopsOf(part).term(), figures);
         Term ofFirst = isStranded(part) ? plus(ground, times(number(STITCH_WIDTH), figures)) : ground;
-        Term ofSecond = isStranded(part) ? plus(figures, times(number(STITCH_WIDTH), ground)) : figures;
+        Term ofSecond = isStranded(part)
+                ? plus(figures, times(number(STITCH_WIDTH), minus(strandedLoops(part), figures))) : figures;
         if (yarn == yarn(part)) {
             return yarn == second.getAsInt() ? plus(ofFirst, ofSecond) : ofFirst;
         }
@@ -172,13 +177,33 @@ public final class YarnPlan {
     }
 
     private Term patternLoops(Part part) {
-        return isOnInstepAlone(part) ? times(FOOT_PANEL.term(), FOOT_ROUNDS.term()) : loopsOf(part).term();
+        return isOnInstepAlone(part)
+                ? times(FOOT_PANEL.term(), leftOver(part).map(rest -> minus(FOOT_ROUNDS.term(), rest))
+                        .orElseGet(FOOT_ROUNDS::term))
+                : strandedLoops(part);
     }
 
-    /** What lies behind the stitches of stranded parts, in plain loops; the yarn that is not knitted runs around with the other. */
+    /** The loops of the rounds with a pattern, without those that are left over after whole repeats; rounds taken as alike. */
+    private Term strandedLoops(Part part) {
+        Term all = loopsOf(part).term();
+        Term rounds = (part == Part.FOOT ? FOOT_ROUNDS : LEG_ROUNDS).term();
+        return leftOver(part).map(rest -> minus(all, dividedBy(times(all, rest), greatest(number(1), rounds))))
+                .orElse(all);
+    }
+
+    private Optional<Term> leftOver(Part part) {
+        boolean snapped = part == Part.FOOT ? design.lengths().snap().foot() : design.lengths().snap().leg();
+        return pattern(part).filter(pattern -> snapped && pattern.rows() > 1)
+                .map(pattern -> (part == Part.FOOT ? FOOT_PATTERN_REMAINDER : LEG_PATTERN_REMAINDER).term());
+    }
+
+    /**
+     * What lies behind the stitches of stranded parts, in plain loops; the yarn that is not knitted runs around with the
+     * other.
+     */
     Optional<Term> floats() {
         return inOrder().stream().filter(this::isStranded)
-                .map(part -> times(number(STITCH_WIDTH), loopsOf(part).term()))
+                .map(part -> times(number(STITCH_WIDTH), strandedLoops(part)))
                 .reduce((one, other) -> plus(one, other));
     }
 

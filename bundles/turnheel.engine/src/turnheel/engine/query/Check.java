@@ -51,12 +51,18 @@ public enum Check {
     TURN_NARROW("heel.turn-narrow", ERROR),
     /** The gusset is too narrow to be worn comfortably over the heel. */
     GUSSET_TIGHT("heel.gusset-tight", WARNING),
-    /** More calf increases than rounds to work them in, or more such rounds than the leg has. */
+    /** The leg is wider at the knee than at the calf. */
+    KNEE_WIDE("leg.knee-wide", WARNING),
+    /** More increases or decreases at the calf than rounds to work them in, or more such rounds than the leg has. */
     CALF_STEEP("leg.calf-too-steep", ERROR),
     /** Fewer rounds than a foot needs between toe and heel. */
     FOOT_SHORT("foot.rounds-too-few", ERROR),
     /** Instep and sole differ by more than the usual two stitches. */
     FOOT_SPLIT("foot.split-uneven", WARNING),
+    /** What is measured and what is counted are not the same length. */
+    MEASURE_DIFFERS("lengths.measure-differs", WARNING),
+    /** A stitch pattern ends before the last row of its repeat. */
+    PATTERN_CUT("stitchPattern.cut-in-repeat", WARNING),
     /** Heel and cuff together are higher than the leg. */
     LEG_SHORT("leg.shorter-than-cuff", ERROR),
     /** The cuff's stitches are not whole repeats of its rib. */

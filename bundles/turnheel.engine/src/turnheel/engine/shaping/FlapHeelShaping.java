@@ -23,9 +23,11 @@ import static turnheel.engine.stitch.Stitch.MAKE_ONE_RIGHT;
 import static turnheel.engine.stitch.Stitch.PICK_UP_AND_KNIT;
 import static turnheel.engine.stitch.Stitch.PURL;
 import static turnheel.engine.stitch.Stitch.PURL_TWO_TOGETHER;
+import static turnheel.engine.stitch.Stitch.PURL_TWO_TOGETHER_WITH_WRAPS;
 import static turnheel.engine.stitch.Stitch.PURL_WITH_WRAPS;
 import static turnheel.engine.stitch.Stitch.SLIP;
 import static turnheel.engine.stitch.Stitch.SLIP_SLIP_KNIT;
+import static turnheel.engine.stitch.Stitch.SLIP_SLIP_KNIT_WITH_WRAPS;
 import static turnheel.engine.stitch.Stitch.TURN;
 import static turnheel.engine.stitch.Stitch.WRAP_AND_TURN;
 
@@ -165,9 +167,10 @@ final class FlapHeelShaping {
             int fromEdge = row == 1 ? gusset : 0;
             needle.turn(steps(work(plain(row), fromEdge + stitches - row), work(WRAP_AND_TURN)));
         }
-        needle.row(steps(work(KNIT, centre), work(KNIT_WITH_WRAPS, eachSide - 1), work(SLIP_SLIP_KNIT), work(TURN)));
+        needle.row(steps(work(KNIT, centre), work(KNIT_WITH_WRAPS, eachSide - 1),
+                work(SLIP_SLIP_KNIT_WITH_WRAPS), work(TURN)));
         needle.row(steps(work(SLIP), work(PURL, centre + eachSide - 1), work(PURL_WITH_WRAPS, eachSide - 1),
-                work(PURL_TWO_TOGETHER), work(TURN)));
+                work(PURL_TWO_TOGETHER_WITH_WRAPS), work(TURN)));
         for (int row = 3; row <= flapRows; row++) {
             needle.row(turned(new FlapRows(fabric).fromSlipped(row, stitches - 1), join(row)));
         }

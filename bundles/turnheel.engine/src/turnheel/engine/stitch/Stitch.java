@@ -24,6 +24,8 @@ public enum Stitch {
     KNIT_WITH_EDGE(1, 1),
     /** Joins one stitch of each of two needles so that no seam shows. */
     GRAFT(2, 0), DRAW_CLOSED(1, 0), TURN(0, 0), WRAP_AND_TURN(0, 0), KNIT_WITH_WRAPS(1, 1), PURL_WITH_WRAPS(1, 1),
+    /** A wrapped stitch joined with its neighbour; the wraps are lifted onto the needle with it. Leans left. */
+    SLIP_SLIP_KNIT_WITH_WRAPS(2, 1), PURL_TWO_TOGETHER_WITH_WRAPS(2, 1),
     TWIN_AND_TURN(0, 0), KNIT_TWIN(1, 1), PURL_TWIN(1, 1),
     /** The first stitch after a turn, slipped and pulled so that both its legs lie on the needle. */
     DOUBLE_STITCH(1, 1), KNIT_DOUBLE(1, 1), PURL_DOUBLE(1, 1);

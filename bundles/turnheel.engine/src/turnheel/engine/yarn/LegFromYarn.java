@@ -56,8 +56,9 @@ public final class LegFromYarn {
         double loopsLeft = (gramsLeft * 1000 / tex(graded, size, yarn) - metresOfEnds) / metresPerLoop
                 - parts.subList(leg + 1, parts.size()).stream()
                         .mapToDouble(part -> plan.loops(part.part(), yarn).evaluate(numbers)).sum();
-        // of a stranded leg's loops each yarn takes the same share in every round
-        double share = plan.loops(Part.LEG, yarn).evaluate(loopsOfLeg -> 1);
+        // of a stranded leg's loops each yarn takes the same share in every round; none is taken as left over
+        Key loopsOfLeg = YarnPlan.loopsOf(Part.LEG).key();
+        double share = plan.loops(Part.LEG, yarn).evaluate(key -> key.equals(loopsOfLeg) ? 1 : 0);
         return OptionalInt.of(rounds(parts.get(leg).rounds(), size, loopsLeft / share));
     }
 

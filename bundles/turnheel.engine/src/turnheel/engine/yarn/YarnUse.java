@@ -28,8 +28,8 @@ record YarnUse(double plainLoops, Source source) {
                     PICK_UP_AND_KNIT, FREED_LOOP, KNIT_WITH_EDGE, KNIT_WITH_WRAPS, PURL_WITH_WRAPS, KNIT_TWIN, PURL_TWIN,
                     KNIT_DOUBLE, PURL_DOUBLE -> counted(1);
             // one loop is drawn through several
-            case KNIT_TWO_TOGETHER, SLIP_SLIP_KNIT, PURL_TWO_TOGETHER, KNIT_THREE_TOGETHER, PURL_THREE_TOGETHER ->
-                counted(1);
+            case KNIT_TWO_TOGETHER, SLIP_SLIP_KNIT, PURL_TWO_TOGETHER, KNIT_THREE_TOGETHER, PURL_THREE_TOGETHER,
+                    SLIP_SLIP_KNIT_WITH_WRAPS, PURL_TWO_TOGETHER_WITH_WRAPS -> counted(1);
             case FRONT_AND_BACK -> counted(2);
             // the needle's way of a knit loop, sewn
             case GRAFT -> counted(1);

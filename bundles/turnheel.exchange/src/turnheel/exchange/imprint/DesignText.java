@@ -16,7 +16,7 @@ import turnheel.engine.term.Key;
 final class DesignText {
 
     /** Changes when the text of one and the same design changes, so that no old hash is taken for a new one. */
-    private static final String FORM = "turnheel-design/4";
+    private static final String FORM = "turnheel-design/5";
 
     private final StringBuilder text = new StringBuilder();
 
@@ -37,6 +37,7 @@ final class DesignText {
         design.stitchPatterns().forEach(pattern -> made.line("stitch pattern " + pattern));
         // In quotes, since a yarn's name is a person's text.
         made.line("materials " + quoted(design.materials().toString()));
+        made.line("lengths " + design.lengths());
         design.sizes().forEach(made::size);
         design.ownRows().forEach(row -> made.line("own row " + row.key() + " " + quoted(row.label()) + " "
                 + quoted(row.formula())));

@@ -16,6 +16,7 @@ import turnheel.engine.design.HemCuff;
 import turnheel.engine.design.Increase;
 import turnheel.engine.design.Lean;
 import turnheel.engine.design.Leg;
+import turnheel.engine.design.Lengths;
 import turnheel.engine.design.PickUp;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RolledCuff;
@@ -139,6 +140,16 @@ public final class PartWords {
                 Words.text("cuff.rib", Integer.toString(knit), Integer.toString(purl));
             case HemCuff hem -> Words.text("cuff.hem");
             case RolledCuff rolled -> Words.text("cuff.rolled");
+        };
+    }
+
+    /** How far stretches without shaping are worked, and where a stitch pattern ends whole. */
+    public static String lengths(Lengths lengths) {
+        String said = Words.text("lengths", word("lengthMode", lengths.foot()), word("lengthMode", lengths.leg()),
+                word("lengthMode", lengths.cuff()));
+        return switch (lengths.snap()) {
+            case NONE -> said;
+            case FOOT, LEG, FOOT_AND_LEG -> Words.text("lengths.snapped", said, word("snap", lengths.snap()));
         };
     }
 

@@ -71,6 +71,7 @@ final class PatternSheet {
         line("heel", PartWords.heel(design.heel(), design.direction()));
         line("leg", PartWords.leg(design.leg()));
         line("cuff", PartWords.cuff(design.cuff()));
+        line("lengths", PartWords.lengths(design.lengths()));
         design.stitchPatterns().forEach(pattern -> line("stitchPattern", PartWords.stitchPattern(pattern)));
     }
 

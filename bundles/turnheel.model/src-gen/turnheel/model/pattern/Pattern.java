@@ -36,6 +36,7 @@ import turnheel.engine.design.Gauge;
  *   <li>{@link turnheel.model.pattern.Pattern#getCuff <em>Cuff</em>}</li>
  *   <li>{@link turnheel.model.pattern.Pattern#getStitchPatterns <em>Stitch Patterns</em>}</li>
  *   <li>{@link turnheel.model.pattern.Pattern#getMaterials <em>Materials</em>}</li>
+ *   <li>{@link turnheel.model.pattern.Pattern#getLengths <em>Lengths</em>}</li>
  *   <li>{@link turnheel.model.pattern.Pattern#getSizes <em>Sizes</em>}</li>
  *   <li>{@link turnheel.model.pattern.Pattern#getOwnRows <em>Own Rows</em>}</li>
  * </ul>
@@ -313,6 +314,27 @@ public interface Pattern extends EObject {
 	 * @generated
 	 */
 	void setMaterials(MaterialsElement value);
+
+	/**
+	 * Returns the value of the '<em><b>Lengths</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Lengths</em>' containment reference.
+	 * @see #setLengths(LengthsElement)
+	 * @see turnheel.model.pattern.PatternPackage#getPattern_Lengths()
+	 * @generated
+	 */
+	LengthsElement getLengths();
+
+	/**
+	 * Sets the value of the '{@link turnheel.model.pattern.Pattern#getLengths <em>Lengths</em>}' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Lengths</em>' containment reference.
+	 * @see #getLengths()
+	 * @generated
+	 */
+	void setLengths(LengthsElement value);
 
 	/**
 	 * Returns the value of the '<em><b>Sizes</b></em>' containment reference list.

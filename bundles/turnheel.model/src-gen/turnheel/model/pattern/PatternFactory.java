@@ -194,6 +194,15 @@ public interface PatternFactory extends EFactory {
 	SwatchElement createSwatchElement();
 
 	/**
+	 * Returns a new object of class '<em>Lengths Element</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Lengths Element</em>'.
+	 * @generated
+	 */
+	LengthsElement createLengthsElement();
+
+	/**
 	 * Returns a new object of class '<em>Size Element</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

@@ -184,13 +184,22 @@ public interface PatternPackage extends EPackage {
 	int PATTERN__MATERIALS = 12;
 
 	/**
+	 * The feature id for the '<em><b>Lengths</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PATTERN__LENGTHS = 13;
+
+	/**
 	 * The feature id for the '<em><b>Sizes</b></em>' containment reference list.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PATTERN__SIZES = 13;
+	int PATTERN__SIZES = 14;
 
 	/**
 	 * The feature id for the '<em><b>Own Rows</b></em>' containment reference list.
@@ -199,7 +208,7 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PATTERN__OWN_ROWS = 14;
+	int PATTERN__OWN_ROWS = 15;
 
 	/**
 	 * The number of structural features of the '<em>Pattern</em>' class.
@@ -208,7 +217,7 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PATTERN_FEATURE_COUNT = 15;
+	int PATTERN_FEATURE_COUNT = 16;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.ToeElementImpl <em>Toe Element</em>}' class.
@@ -1133,6 +1142,61 @@ public interface PatternPackage extends EPackage {
 	int SWATCH_ELEMENT_FEATURE_COUNT = 7;
 
 	/**
+	 * The meta object id for the '{@link turnheel.model.pattern.impl.LengthsElementImpl <em>Lengths Element</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.model.pattern.impl.LengthsElementImpl
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLengthsElement()
+	 * @generated
+	 */
+	int LENGTHS_ELEMENT = 23;
+
+	/**
+	 * The feature id for the '<em><b>Foot</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LENGTHS_ELEMENT__FOOT = 0;
+
+	/**
+	 * The feature id for the '<em><b>Leg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LENGTHS_ELEMENT__LEG = 1;
+
+	/**
+	 * The feature id for the '<em><b>Cuff</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LENGTHS_ELEMENT__CUFF = 2;
+
+	/**
+	 * The feature id for the '<em><b>Snap</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LENGTHS_ELEMENT__SNAP = 3;
+
+	/**
+	 * The number of structural features of the '<em>Lengths Element</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LENGTHS_ELEMENT_FEATURE_COUNT = 4;
+
+	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.SizeElementImpl <em>Size Element</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1140,7 +1204,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSizeElement()
 	 * @generated
 	 */
-	int SIZE_ELEMENT = 23;
+	int SIZE_ELEMENT = 24;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1195,7 +1259,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getOwnRowElement()
 	 * @generated
 	 */
-	int OWN_ROW_ELEMENT = 24;
+	int OWN_ROW_ELEMENT = 25;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1241,7 +1305,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getEntryElement()
 	 * @generated
 	 */
-	int ENTRY_ELEMENT = 25;
+	int ENTRY_ELEMENT = 26;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1278,7 +1342,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getInputElement()
 	 * @generated
 	 */
-	int INPUT_ELEMENT = 26;
+	int INPUT_ELEMENT = 27;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1315,7 +1379,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getOverrideElement()
 	 * @generated
 	 */
-	int OVERRIDE_ELEMENT = 27;
+	int OVERRIDE_ELEMENT = 28;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1352,7 +1416,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getDirection()
 	 * @generated
 	 */
-	int DIRECTION = 28;
+	int DIRECTION = 29;
 
 	/**
 	 * The meta object id for the '<em>Increase</em>' data type.
@@ -1362,7 +1426,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getIncrease()
 	 * @generated
 	 */
-	int INCREASE = 29;
+	int INCREASE = 30;
 
 	/**
 	 * The meta object id for the '<em>Cast On</em>' data type.
@@ -1372,7 +1436,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getCastOn()
 	 * @generated
 	 */
-	int CAST_ON = 30;
+	int CAST_ON = 31;
 
 	/**
 	 * The meta object id for the '<em>Lean</em>' data type.
@@ -1382,7 +1446,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLean()
 	 * @generated
 	 */
-	int LEAN = 31;
+	int LEAN = 32;
 
 	/**
 	 * The meta object id for the '<em>Turn Method</em>' data type.
@@ -1392,7 +1456,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getTurnMethod()
 	 * @generated
 	 */
-	int TURN_METHOD = 32;
+	int TURN_METHOD = 33;
 
 	/**
 	 * The meta object id for the '<em>Sock Length</em>' data type.
@@ -1402,7 +1466,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSockLength()
 	 * @generated
 	 */
-	int SOCK_LENGTH = 33;
+	int SOCK_LENGTH = 34;
 
 	/**
 	 * The meta object id for the '<em>Heel Turn</em>' data type.
@@ -1412,7 +1476,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getHeelTurn()
 	 * @generated
 	 */
-	int HEEL_TURN = 34;
+	int HEEL_TURN = 35;
 
 	/**
 	 * The meta object id for the '<em>Cap</em>' data type.
@@ -1422,7 +1486,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getCap()
 	 * @generated
 	 */
-	int CAP = 35;
+	int CAP = 36;
 
 	/**
 	 * The meta object id for the '<em>Leg Count</em>' data type.
@@ -1432,7 +1496,27 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLegCount()
 	 * @generated
 	 */
-	int LEG_COUNT = 36;
+	int LEG_COUNT = 37;
+
+	/**
+	 * The meta object id for the '<em>Length Mode</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.LengthMode
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLengthMode()
+	 * @generated
+	 */
+	int LENGTH_MODE = 38;
+
+	/**
+	 * The meta object id for the '<em>Snap</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.Snap
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSnap()
+	 * @generated
+	 */
+	int SNAP = 39;
 
 	/**
 	 * The meta object id for the '<em>Zone</em>' data type.
@@ -1442,7 +1526,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getZone()
 	 * @generated
 	 */
-	int ZONE = 37;
+	int ZONE = 40;
 
 	/**
 	 * The meta object id for the '<em>Fit</em>' data type.
@@ -1452,7 +1536,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFit()
 	 * @generated
 	 */
-	int FIT = 38;
+	int FIT = 41;
 
 	/**
 	 * The meta object id for the '<em>Flap Length</em>' data type.
@@ -1462,7 +1546,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapLength()
 	 * @generated
 	 */
-	int FLAP_LENGTH = 39;
+	int FLAP_LENGTH = 42;
 
 	/**
 	 * The meta object id for the '<em>Flap Fabric</em>' data type.
@@ -1472,7 +1556,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapFabric()
 	 * @generated
 	 */
-	int FLAP_FABRIC = 40;
+	int FLAP_FABRIC = 43;
 
 	/**
 	 * The meta object id for the '<em>Flap Edge</em>' data type.
@@ -1482,7 +1566,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapEdge()
 	 * @generated
 	 */
-	int FLAP_EDGE = 41;
+	int FLAP_EDGE = 44;
 
 	/**
 	 * The meta object id for the '<em>Pick Up</em>' data type.
@@ -1492,7 +1576,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getPickUp()
 	 * @generated
 	 */
-	int PICK_UP = 42;
+	int PICK_UP = 45;
 
 	/**
 	 * The meta object id for the '<em>Colour Place</em>' data type.
@@ -1502,7 +1586,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getColourPlace()
 	 * @generated
 	 */
-	int COLOUR_PLACE = 43;
+	int COLOUR_PLACE = 46;
 
 	/**
 	 * The meta object id for the '<em>Worked</em>' data type.
@@ -1512,7 +1596,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getWorked()
 	 * @generated
 	 */
-	int WORKED = 44;
+	int WORKED = 47;
 
 	/**
 	 * The meta object id for the '<em>Length</em>' data type.
@@ -1522,7 +1606,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLength()
 	 * @generated
 	 */
-	int LENGTH = 45;
+	int LENGTH = 48;
 
 	/**
 	 * The meta object id for the '<em>Gauge</em>' data type.
@@ -1532,7 +1616,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getGauge()
 	 * @generated
 	 */
-	int GAUGE = 46;
+	int GAUGE = 49;
 
 	/**
 	 * The meta object id for the '<em>Quantity</em>' data type.
@@ -1542,7 +1626,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getQuantity()
 	 * @generated
 	 */
-	int QUANTITY = 47;
+	int QUANTITY = 50;
 
 	/**
 	 * The meta object id for the '<em>Key</em>' data type.
@@ -1552,7 +1636,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getKey()
 	 * @generated
 	 */
-	int KEY = 48;
+	int KEY = 51;
 
 
 	/**
@@ -1707,6 +1791,17 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getPattern_Materials();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link turnheel.model.pattern.Pattern#getLengths <em>Lengths</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Lengths</em>'.
+	 * @see turnheel.model.pattern.Pattern#getLengths()
+	 * @see #getPattern()
+	 * @generated
+	 */
+	EReference getPattern_Lengths();
 
 	/**
 	 * Returns the meta object for the containment reference list '{@link turnheel.model.pattern.Pattern#getSizes <em>Sizes</em>}'.
@@ -2567,6 +2662,60 @@ public interface PatternPackage extends EPackage {
 	EAttribute getSwatchElement_Washed();
 
 	/**
+	 * Returns the meta object for class '{@link turnheel.model.pattern.LengthsElement <em>Lengths Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Lengths Element</em>'.
+	 * @see turnheel.model.pattern.LengthsElement
+	 * @generated
+	 */
+	EClass getLengthsElement();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.LengthsElement#getFoot <em>Foot</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Foot</em>'.
+	 * @see turnheel.model.pattern.LengthsElement#getFoot()
+	 * @see #getLengthsElement()
+	 * @generated
+	 */
+	EAttribute getLengthsElement_Foot();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.LengthsElement#getLeg <em>Leg</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Leg</em>'.
+	 * @see turnheel.model.pattern.LengthsElement#getLeg()
+	 * @see #getLengthsElement()
+	 * @generated
+	 */
+	EAttribute getLengthsElement_Leg();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.LengthsElement#getCuff <em>Cuff</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cuff</em>'.
+	 * @see turnheel.model.pattern.LengthsElement#getCuff()
+	 * @see #getLengthsElement()
+	 * @generated
+	 */
+	EAttribute getLengthsElement_Cuff();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.LengthsElement#getSnap <em>Snap</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Snap</em>'.
+	 * @see turnheel.model.pattern.LengthsElement#getSnap()
+	 * @see #getLengthsElement()
+	 * @generated
+	 */
+	EAttribute getLengthsElement_Snap();
+
+	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.SizeElement <em>Size Element</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2804,6 +2953,26 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EDataType getLegCount();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.LengthMode <em>Length Mode</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Length Mode</em>'.
+	 * @see turnheel.engine.design.LengthMode
+	 * @generated
+	 */
+	EDataType getLengthMode();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.Snap <em>Snap</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Snap</em>'.
+	 * @see turnheel.engine.design.Snap
+	 * @generated
+	 */
+	EDataType getSnap();
 
 	/**
 	 * Returns the meta object for data type '{@link turnheel.engine.design.StitchPattern.Zone <em>Zone</em>}'.
@@ -3060,6 +3229,14 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EReference PATTERN__MATERIALS = eINSTANCE.getPattern_Materials();
+
+		/**
+		 * The meta object literal for the '<em><b>Lengths</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PATTERN__LENGTHS = eINSTANCE.getPattern_Lengths();
 
 		/**
 		 * The meta object literal for the '<em><b>Sizes</b></em>' containment reference list feature.
@@ -3746,6 +3923,48 @@ public interface PatternPackage extends EPackage {
 		EAttribute SWATCH_ELEMENT__WASHED = eINSTANCE.getSwatchElement_Washed();
 
 		/**
+		 * The meta object literal for the '{@link turnheel.model.pattern.impl.LengthsElementImpl <em>Lengths Element</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.model.pattern.impl.LengthsElementImpl
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLengthsElement()
+		 * @generated
+		 */
+		EClass LENGTHS_ELEMENT = eINSTANCE.getLengthsElement();
+
+		/**
+		 * The meta object literal for the '<em><b>Foot</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LENGTHS_ELEMENT__FOOT = eINSTANCE.getLengthsElement_Foot();
+
+		/**
+		 * The meta object literal for the '<em><b>Leg</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LENGTHS_ELEMENT__LEG = eINSTANCE.getLengthsElement_Leg();
+
+		/**
+		 * The meta object literal for the '<em><b>Cuff</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LENGTHS_ELEMENT__CUFF = eINSTANCE.getLengthsElement_Cuff();
+
+		/**
+		 * The meta object literal for the '<em><b>Snap</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LENGTHS_ELEMENT__SNAP = eINSTANCE.getLengthsElement_Snap();
+
+		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.SizeElementImpl <em>Size Element</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -3956,6 +4175,26 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EDataType LEG_COUNT = eINSTANCE.getLegCount();
+
+		/**
+		 * The meta object literal for the '<em>Length Mode</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.LengthMode
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLengthMode()
+		 * @generated
+		 */
+		EDataType LENGTH_MODE = eINSTANCE.getLengthMode();
+
+		/**
+		 * The meta object literal for the '<em>Snap</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.Snap
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSnap()
+		 * @generated
+		 */
+		EDataType SNAP = eINSTANCE.getSnap();
 
 		/**
 		 * The meta object literal for the '<em>Zone</em>' data type.

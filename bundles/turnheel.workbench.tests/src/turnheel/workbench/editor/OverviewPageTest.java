@@ -30,6 +30,7 @@ import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.Direction;
 import turnheel.engine.design.Increase;
+import turnheel.engine.design.LengthMode;
 import turnheel.engine.term.Key;
 import turnheel.model.pattern.Pattern;
 import turnheel.model.pattern.RoundToeElement;
@@ -199,6 +200,20 @@ class OverviewPageTest {
         assertEquals(4, lines.getSelection());
         run(IWorkbenchCommandConstants.EDIT_UNDO);
         assertEquals("Toe-up", beside("Direction", Combo.class).getText());
+        assertFalse(open.editor().isDirty());
+    }
+
+    @Test
+    void lengthsAreSaidInAnotherWay() throws Exception {
+        open(Patterns.toeUp());
+        Combo foot = beside("Foot worked by", Combo.class);
+        assertEquals("Rounds and measure", foot.getText());
+        assertFalse(List.of(beside("Leg worked by", Combo.class).getItems()).contains("To fit the wearer"));
+        choose(foot, "To fit the wearer");
+        assertEquals(LengthMode.TO_FIT, pattern().getLengths().getFoot());
+        assertTrue(open.graded().rules().contains(Catalogue.FOOT_TO_FIT_LESS.key()));
+        run(IWorkbenchCommandConstants.EDIT_UNDO);
+        assertEquals("Rounds and measure", foot.getText());
         assertFalse(open.editor().isDirty());
     }
 

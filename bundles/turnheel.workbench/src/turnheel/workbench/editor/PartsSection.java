@@ -14,8 +14,12 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.forms.IManagedForm;
 
+import turnheel.engine.design.LengthMode;
+import turnheel.engine.design.Lengths;
+import turnheel.model.PartElements;
 import turnheel.model.PartKinds;
 import turnheel.model.StitchPatternText;
+import turnheel.model.pattern.LengthsElement;
 import turnheel.model.pattern.PatternPackage.Literals;
 import turnheel.model.pattern.StitchPatternElement;
 import turnheel.workbench.document.GradedDocument;
@@ -83,6 +87,7 @@ final class PartsSection extends DocumentSection {
             }
         }
         stitchPatterns();
+        lengths();
         client.layout(true, true);
         if (hadFocus) {
             client.setFocus();
@@ -132,6 +137,27 @@ final class PartsSection extends DocumentSection {
     private void set(Slot slot, EAttribute attribute, Object value) {
         document().edit(NLS.bind(Messages.OverviewPage_change_0, ChoiceWords.of(attribute)),
                 () -> element(slot).eSet(attribute, value));
+    }
+
+    /** A document that says nothing of its lengths has them as usual. */
+    private void lengths() {
+        for (EAttribute attribute : Literals.LENGTHS_ELEMENT.getEAllAttributes()) {
+            List<Object> values = Arrays.<Object>stream(
+                    attribute.getEAttributeType().getInstanceClass().getEnumConstants())
+                    .filter(value -> value != LengthMode.TO_FIT || attribute == Literals.LENGTHS_ELEMENT__FOOT).toList();
+            choice(client, ChoiceWords.of(attribute), values, value -> ChoiceWords.of((Enum<?>) value),
+                    () -> lengthsElement().eGet(attribute),
+                    chosen -> document().edit(NLS.bind(Messages.OverviewPage_change_0, ChoiceWords.of(attribute)), () -> {
+                        LengthsElement lengths = lengthsElement();
+                        document().pattern().setLengths(lengths);
+                        lengths.eSet(attribute, chosen);
+                    }));
+        }
+    }
+
+    private LengthsElement lengthsElement() {
+        LengthsElement said = document().pattern().getLengths();
+        return said == null ? PartElements.lengths(Lengths.USUAL) : said;
     }
 
     private void stitchPatterns() {

@@ -32,7 +32,9 @@ import turnheel.engine.design.Increase;
 import turnheel.engine.design.Lean;
 import turnheel.engine.design.LegCount;
 import turnheel.engine.design.Length;
+import turnheel.engine.design.LengthMode;
 import turnheel.engine.design.LengthUnit;
+import turnheel.engine.design.Lengths;
 import turnheel.engine.design.Materials;
 import turnheel.engine.design.PickUp;
 import turnheel.engine.design.Quantity;
@@ -40,6 +42,7 @@ import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RoundToe;
 import turnheel.engine.design.ShortRowHeel;
 import turnheel.engine.design.Size;
+import turnheel.engine.design.Snap;
 import turnheel.engine.design.SockLength;
 import turnheel.engine.design.StarToe;
 import turnheel.engine.design.StitchPattern;
@@ -124,7 +127,8 @@ class NewVerbTest {
         Path file = folder.resolve("kinds.turnheel");
         Run.of("new", file, "--direction", "cuff-down", "--toe", "star", "--heel", "flap-gusset", "--heel-turn", "square",
                 "--flap", "1.25 rows/stitch", "--leg", "calf", "--length", "knee", "--leg-count", "from-ankle", "--cuff",
-                "hem", "--stitch-pattern", "instep: 6+1x8 panel 2; leg: 4x2", "--yarn",
+                "hem", "--foot-length-mode", "to-fit", "--leg-length-mode", "measure", "--cuff-length-mode", "both",
+                "--snap", "foot", "--stitch-pattern", "instep: 6+1x8 panel 2; leg: 4x2", "--yarn",
                 "Tidal Four: 200m/50g category 1 2 balls", "--swatch", "30x40 12.5g", "--size", Patterns.M).clean();
         Design design = design(file);
         assertEquals(new StarToe(Increase.MAKE_ONE), design.toe());
@@ -133,9 +137,18 @@ class NewVerbTest {
         assertEquals(new HemCuff(), design.cuff());
         assertEquals(List.of(new StitchPattern(Zone.INSTEP, 6, 1, 8, Fit.CENTRED_PANEL, 2),
                 new StitchPattern(Zone.LEG, 4, 0, 2, Fit.WHOLE_REPEATS, 1)), design.stitchPatterns());
+        assertEquals(new Lengths(LengthMode.TO_FIT, LengthMode.MEASURE, LengthMode.BOTH, Snap.FOOT), design.lengths());
         assertEquals(Materials.UNDECIDED.withYarns(List.of(new YarnLine(
                 new Yarn("Tidal Four", 200, 50, OptionalInt.of(1)), "", OptionalInt.of(2))))
                 .with(Swatch.weighed(30, 40, 12.5)), design.materials());
+    }
+
+    @Test
+    void refusesALegToFit() {
+        Path file = folder.resolve("leg.turnheel");
+        Run.of("new", file, "--leg-length-mode", "to-fit", "--size", Patterns.M)
+                .refused("leg", "rounds or measure or both");
+        assertFalse(Files.exists(file));
     }
 
     @ParameterizedTest(name = "{0}")

@@ -25,6 +25,8 @@ import turnheel.engine.design.Lean;
 import turnheel.engine.design.Leg;
 import turnheel.engine.design.LegCount;
 import turnheel.engine.design.Length;
+import turnheel.engine.design.LengthMode;
+import turnheel.engine.design.Lengths;
 import turnheel.engine.design.Materials;
 import turnheel.engine.design.PickUp;
 import turnheel.engine.design.Quantity;
@@ -34,6 +36,7 @@ import turnheel.engine.design.RoundToe;
 import turnheel.engine.design.ShortRowHeel;
 import turnheel.engine.design.ShortRowToe;
 import turnheel.engine.design.Size;
+import turnheel.engine.design.Snap;
 import turnheel.engine.design.SockLength;
 import turnheel.engine.design.StarToe;
 import turnheel.engine.design.StitchPattern;
@@ -69,6 +72,7 @@ public final class Designs {
         all.put("flap-last", flapLast());
         all.put("afterthought", afterthought());
         all.put("panel", panel());
+        all.put("knee", knee());
         return all;
     }
 
@@ -155,6 +159,16 @@ public final class Designs {
                 List.of(new StitchPattern(Zone.INSTEP, 6, 1, 8, Fit.CENTRED_PANEL, 2)));
     }
 
+    /** A foot to fit, one stitch pattern from cuff to toe in whole repeats of its rows, a leg that narrows to the knee. */
+    public static Design knee() {
+        Design design = of("Tall Mast", Direction.CUFF_DOWN, new WedgeToe(Increase.MAKE_ONE),
+                new FlapHeel(HeelTurn.ROUND, new FlapLength.FromBody()), new CalfLeg(SockLength.KNEE, LegCount.AS_FOOT),
+                new RibCuff(2, 2), List.of(new StitchPattern(Zone.ALL, 4, 0, 7, Fit.WHOLE_REPEATS, 0)))
+                .withLengths(new Lengths(LengthMode.TO_FIT, LengthMode.MEASURE, LengthMode.BOTH, Snap.FOOT_AND_LEG));
+        return with(design, design.title(), design.sizes().stream()
+                .map(size -> with(size, Map.of("body.kneeCircumference", "320 mm"), Map.of())).toList());
+    }
+
     /** Five sizes at a common gauge with these parts. */
     public static Design of(String title, Direction direction, Toe toe, Heel heel, Leg leg, Cuff cuff,
             List<StitchPattern> patterns) {
@@ -201,15 +215,15 @@ public final class Designs {
     /** The same design with other sizes. */
     public static Design with(Design design, String title, List<Size> sizes) {
         return new Design(title, design.direction(), design.stitchGauge(), design.roundGauge(), design.toe(),
-                design.heel(), design.leg(), design.cuff(), design.stitchPatterns(), design.materials(), sizes,
-                design.ownRows());
+                design.heel(), design.leg(), design.cuff(), design.stitchPatterns(), design.materials(), design.lengths(),
+                sizes, design.ownRows());
     }
 
     /** The same design with another toe and cuff. */
     public static Design with(Design design, Toe toe, Leg leg, Cuff cuff) {
         return new Design(design.title(), design.direction(), design.stitchGauge(), design.roundGauge(), toe,
-                design.heel(), leg, cuff, design.stitchPatterns(), design.materials(), design.sizes(),
-                design.ownRows());
+                design.heel(), leg, cuff, design.stitchPatterns(), design.materials(), design.lengths(),
+                design.sizes(), design.ownRows());
     }
 
     /** The same size with more inputs and overrides. */

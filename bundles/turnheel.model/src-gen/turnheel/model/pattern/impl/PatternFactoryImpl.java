@@ -25,8 +25,10 @@ import turnheel.engine.design.Increase;
 import turnheel.engine.design.Lean;
 import turnheel.engine.design.LegCount;
 import turnheel.engine.design.Length;
+import turnheel.engine.design.LengthMode;
 import turnheel.engine.design.PickUp;
 import turnheel.engine.design.Quantity;
+import turnheel.engine.design.Snap;
 import turnheel.engine.design.SockLength;
 import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.Swatch;
@@ -99,6 +101,7 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 			case PatternPackage.YARN_ELEMENT: return createYarnElement();
 			case PatternPackage.COLOUR_ELEMENT: return createColourElement();
 			case PatternPackage.SWATCH_ELEMENT: return createSwatchElement();
+			case PatternPackage.LENGTHS_ELEMENT: return createLengthsElement();
 			case PatternPackage.SIZE_ELEMENT: return createSizeElement();
 			case PatternPackage.OWN_ROW_ELEMENT: return createOwnRowElement();
 			case PatternPackage.INPUT_ELEMENT: return createInputElement();
@@ -134,6 +137,10 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 				return createCapFromString(eDataType, initialValue);
 			case PatternPackage.LEG_COUNT:
 				return createLegCountFromString(eDataType, initialValue);
+			case PatternPackage.LENGTH_MODE:
+				return createLengthModeFromString(eDataType, initialValue);
+			case PatternPackage.SNAP:
+				return createSnapFromString(eDataType, initialValue);
 			case PatternPackage.ZONE:
 				return createZoneFromString(eDataType, initialValue);
 			case PatternPackage.FIT:
@@ -189,6 +196,10 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 				return convertCapToString(eDataType, instanceValue);
 			case PatternPackage.LEG_COUNT:
 				return convertLegCountToString(eDataType, instanceValue);
+			case PatternPackage.LENGTH_MODE:
+				return convertLengthModeToString(eDataType, instanceValue);
+			case PatternPackage.SNAP:
+				return convertSnapToString(eDataType, instanceValue);
 			case PatternPackage.ZONE:
 				return convertZoneToString(eDataType, instanceValue);
 			case PatternPackage.FIT:
@@ -425,6 +436,17 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 	public SwatchElement createSwatchElement() {
 		SwatchElementImpl swatchElement = new SwatchElementImpl();
 		return swatchElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public LengthsElement createLengthsElement() {
+		LengthsElementImpl lengthsElement = new LengthsElementImpl();
+		return lengthsElement;
 	}
 
 	/**
@@ -793,6 +815,78 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 	 */
 	public String convertLegCountToString(EDataType eDataType, Object instanceValue) {
 		return convertLegCount((LegCount)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public LengthMode createLengthMode(final String it) {
+		return it == null ? null : turnheel.model.Literals.parse(LengthMode.class, it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public LengthMode createLengthModeFromString(EDataType eDataType, String initialValue) {
+		return createLengthMode(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertLengthMode(final LengthMode it) {
+		return it == null ? null : turnheel.model.Literals.text(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertLengthModeToString(EDataType eDataType, Object instanceValue) {
+		return convertLengthMode((LengthMode)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Snap createSnap(final String it) {
+		return it == null ? null : turnheel.model.Literals.parse(Snap.class, it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Snap createSnapFromString(EDataType eDataType, String initialValue) {
+		return createSnap(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertSnap(final Snap it) {
+		return it == null ? null : turnheel.model.Literals.text(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertSnapToString(EDataType eDataType, Object instanceValue) {
+		return convertSnap((Snap)instanceValue);
 	}
 
 	/**

@@ -25,6 +25,7 @@ import turnheel.engine.design.Gauge;
 import turnheel.model.pattern.CuffElement;
 import turnheel.model.pattern.HeelElement;
 import turnheel.model.pattern.LegElement;
+import turnheel.model.pattern.LengthsElement;
 import turnheel.model.pattern.MaterialsElement;
 import turnheel.model.pattern.OwnRowElement;
 import turnheel.model.pattern.Pattern;
@@ -54,6 +55,7 @@ import turnheel.model.pattern.ToeElement;
  *   <li>{@link turnheel.model.pattern.impl.PatternImpl#getCuff <em>Cuff</em>}</li>
  *   <li>{@link turnheel.model.pattern.impl.PatternImpl#getStitchPatterns <em>Stitch Patterns</em>}</li>
  *   <li>{@link turnheel.model.pattern.impl.PatternImpl#getMaterials <em>Materials</em>}</li>
+ *   <li>{@link turnheel.model.pattern.impl.PatternImpl#getLengths <em>Lengths</em>}</li>
  *   <li>{@link turnheel.model.pattern.impl.PatternImpl#getSizes <em>Sizes</em>}</li>
  *   <li>{@link turnheel.model.pattern.impl.PatternImpl#getOwnRows <em>Own Rows</em>}</li>
  * </ul>
@@ -260,6 +262,16 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 	 * @ordered
 	 */
 	protected MaterialsElement materials;
+
+	/**
+	 * The cached value of the '{@link #getLengths() <em>Lengths</em>}' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLengths()
+	 * @generated
+	 * @ordered
+	 */
+	protected LengthsElement lengths;
 
 	/**
 	 * The cached value of the '{@link #getSizes() <em>Sizes</em>}' containment reference list.
@@ -705,6 +717,51 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 	 * @generated
 	 */
 	@Override
+	public LengthsElement getLengths() {
+		return lengths;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public NotificationChain basicSetLengths(LengthsElement newLengths, NotificationChain msgs) {
+		LengthsElement oldLengths = lengths;
+		lengths = newLengths;
+		if (eNotificationRequired()) {
+			ENotificationImpl notification = new ENotificationImpl(this, Notification.SET, PatternPackage.PATTERN__LENGTHS, oldLengths, newLengths);
+			if (msgs == null) msgs = notification; else msgs.add(notification);
+		}
+		return msgs;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setLengths(LengthsElement newLengths) {
+		if (newLengths != lengths) {
+			NotificationChain msgs = null;
+			if (lengths != null)
+				msgs = ((InternalEObject)lengths).eInverseRemove(this, EOPPOSITE_FEATURE_BASE - PatternPackage.PATTERN__LENGTHS, null, msgs);
+			if (newLengths != null)
+				msgs = ((InternalEObject)newLengths).eInverseAdd(this, EOPPOSITE_FEATURE_BASE - PatternPackage.PATTERN__LENGTHS, null, msgs);
+			msgs = basicSetLengths(newLengths, msgs);
+			if (msgs != null) msgs.dispatch();
+		}
+		else if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, PatternPackage.PATTERN__LENGTHS, newLengths, newLengths));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EList<SizeElement> getSizes() {
 		if (sizes == null) {
 			sizes = new EObjectContainmentEList<SizeElement>(SizeElement.class, this, PatternPackage.PATTERN__SIZES);
@@ -745,6 +802,8 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 				return ((InternalEList<?>)getStitchPatterns()).basicRemove(otherEnd, msgs);
 			case PatternPackage.PATTERN__MATERIALS:
 				return basicSetMaterials(null, msgs);
+			case PatternPackage.PATTERN__LENGTHS:
+				return basicSetLengths(null, msgs);
 			case PatternPackage.PATTERN__SIZES:
 				return ((InternalEList<?>)getSizes()).basicRemove(otherEnd, msgs);
 			case PatternPackage.PATTERN__OWN_ROWS:
@@ -787,6 +846,8 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 				return getStitchPatterns();
 			case PatternPackage.PATTERN__MATERIALS:
 				return getMaterials();
+			case PatternPackage.PATTERN__LENGTHS:
+				return getLengths();
 			case PatternPackage.PATTERN__SIZES:
 				return getSizes();
 			case PatternPackage.PATTERN__OWN_ROWS:
@@ -843,6 +904,9 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 				return;
 			case PatternPackage.PATTERN__MATERIALS:
 				setMaterials((MaterialsElement)newValue);
+				return;
+			case PatternPackage.PATTERN__LENGTHS:
+				setLengths((LengthsElement)newValue);
 				return;
 			case PatternPackage.PATTERN__SIZES:
 				getSizes().clear();
@@ -903,6 +967,9 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 			case PatternPackage.PATTERN__MATERIALS:
 				setMaterials((MaterialsElement)null);
 				return;
+			case PatternPackage.PATTERN__LENGTHS:
+				setLengths((LengthsElement)null);
+				return;
 			case PatternPackage.PATTERN__SIZES:
 				getSizes().clear();
 				return;
@@ -947,6 +1014,8 @@ public class PatternImpl extends EObjectImpl implements Pattern {
 				return stitchPatterns != null && !stitchPatterns.isEmpty();
 			case PatternPackage.PATTERN__MATERIALS:
 				return materials != null;
+			case PatternPackage.PATTERN__LENGTHS:
+				return lengths != null;
 			case PatternPackage.PATTERN__SIZES:
 				return sizes != null && !sizes.isEmpty();
 			case PatternPackage.PATTERN__OWN_ROWS:

@@ -24,8 +24,10 @@ import turnheel.engine.design.Increase;
 import turnheel.engine.design.Lean;
 import turnheel.engine.design.LegCount;
 import turnheel.engine.design.Length;
+import turnheel.engine.design.LengthMode;
 import turnheel.engine.design.PickUp;
 import turnheel.engine.design.Quantity;
+import turnheel.engine.design.Snap;
 import turnheel.engine.design.SockLength;
 import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.Swatch;
@@ -44,6 +46,7 @@ import turnheel.model.pattern.HeelElement;
 import turnheel.model.pattern.HemCuffElement;
 import turnheel.model.pattern.InputElement;
 import turnheel.model.pattern.LegElement;
+import turnheel.model.pattern.LengthsElement;
 import turnheel.model.pattern.MaterialsElement;
 import turnheel.model.pattern.OverrideElement;
 import turnheel.model.pattern.OwnRowElement;
@@ -237,6 +240,13 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	private EClass lengthsElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	private EClass sizeElementEClass = null;
 
 	/**
@@ -329,6 +339,20 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	private EDataType legCountEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType lengthModeEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType snapEDataType = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -620,7 +644,7 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getPattern_Sizes() {
+	public EReference getPattern_Lengths() {
 		return (EReference)patternEClass.getEStructuralFeatures().get(13);
 	}
 
@@ -630,8 +654,18 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getPattern_OwnRows() {
+	public EReference getPattern_Sizes() {
 		return (EReference)patternEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getPattern_OwnRows() {
+		return (EReference)patternEClass.getEStructuralFeatures().get(15);
 	}
 
 	/**
@@ -1420,6 +1454,56 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
+	public EClass getLengthsElement() {
+		return lengthsElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLengthsElement_Foot() {
+		return (EAttribute)lengthsElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLengthsElement_Leg() {
+		return (EAttribute)lengthsElementEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLengthsElement_Cuff() {
+		return (EAttribute)lengthsElementEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLengthsElement_Snap() {
+		return (EAttribute)lengthsElementEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getSizeElement() {
 		return sizeElementEClass;
 	}
@@ -1650,6 +1734,26 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
+	public EDataType getLengthMode() {
+		return lengthModeEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getSnap() {
+		return snapEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EDataType getZone() {
 		return zoneEDataType;
 	}
@@ -1807,6 +1911,7 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		createEReference(patternEClass, PATTERN__CUFF);
 		createEReference(patternEClass, PATTERN__STITCH_PATTERNS);
 		createEReference(patternEClass, PATTERN__MATERIALS);
+		createEReference(patternEClass, PATTERN__LENGTHS);
 		createEReference(patternEClass, PATTERN__SIZES);
 		createEReference(patternEClass, PATTERN__OWN_ROWS);
 
@@ -1910,6 +2015,12 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		createEAttribute(swatchElementEClass, SWATCH_ELEMENT__WORKED);
 		createEAttribute(swatchElementEClass, SWATCH_ELEMENT__WASHED);
 
+		lengthsElementEClass = createEClass(LENGTHS_ELEMENT);
+		createEAttribute(lengthsElementEClass, LENGTHS_ELEMENT__FOOT);
+		createEAttribute(lengthsElementEClass, LENGTHS_ELEMENT__LEG);
+		createEAttribute(lengthsElementEClass, LENGTHS_ELEMENT__CUFF);
+		createEAttribute(lengthsElementEClass, LENGTHS_ELEMENT__SNAP);
+
 		sizeElementEClass = createEClass(SIZE_ELEMENT);
 		createEAttribute(sizeElementEClass, SIZE_ELEMENT__ID);
 		createEAttribute(sizeElementEClass, SIZE_ELEMENT__LABEL);
@@ -1939,6 +2050,8 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		heelTurnEDataType = createEDataType(HEEL_TURN);
 		capEDataType = createEDataType(CAP);
 		legCountEDataType = createEDataType(LEG_COUNT);
+		lengthModeEDataType = createEDataType(LENGTH_MODE);
+		snapEDataType = createEDataType(SNAP);
 		zoneEDataType = createEDataType(ZONE);
 		fitEDataType = createEDataType(FIT);
 		flapLengthEDataType = createEDataType(FLAP_LENGTH);
@@ -2012,6 +2125,7 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		initEReference(getPattern_Cuff(), this.getCuffElement(), null, "cuff", null, 1, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPattern_StitchPatterns(), this.getStitchPatternElement(), null, "stitchPatterns", null, 0, -1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPattern_Materials(), this.getMaterialsElement(), null, "materials", null, 0, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPattern_Lengths(), this.getLengthsElement(), null, "lengths", null, 0, 1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPattern_Sizes(), this.getSizeElement(), null, "sizes", null, 1, -1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPattern_OwnRows(), this.getOwnRowElement(), null, "ownRows", null, 0, -1, Pattern.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
@@ -2115,6 +2229,12 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		initEAttribute(getSwatchElement_Worked(), this.getWorked(), "worked", "in-the-round", 1, 1, SwatchElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSwatchElement_Washed(), ecorePackage.getEBoolean(), "washed", "false", 1, 1, SwatchElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
+		initEClass(lengthsElementEClass, LengthsElement.class, "LengthsElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getLengthsElement_Foot(), this.getLengthMode(), "foot", "both", 1, 1, LengthsElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLengthsElement_Leg(), this.getLengthMode(), "leg", "both", 1, 1, LengthsElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLengthsElement_Cuff(), this.getLengthMode(), "cuff", "rounds", 1, 1, LengthsElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLengthsElement_Snap(), this.getSnap(), "snap", "none", 1, 1, LengthsElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
 		initEClass(sizeElementEClass, SizeElement.class, "SizeElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getSizeElement_Id(), ecorePackage.getEString(), "id", null, 1, 1, SizeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSizeElement_Label(), ecorePackage.getEString(), "label", null, 1, 1, SizeElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -2144,6 +2264,8 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		initEDataType(heelTurnEDataType, HeelTurn.class, "HeelTurn", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(capEDataType, AfterthoughtHeel.Cap.class, "Cap", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(legCountEDataType, LegCount.class, "LegCount", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(lengthModeEDataType, LengthMode.class, "LengthMode", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(snapEDataType, Snap.class, "Snap", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(zoneEDataType, StitchPattern.Zone.class, "Zone", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(fitEDataType, StitchPattern.Fit.class, "Fit", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(flapLengthEDataType, FlapLength.class, "FlapLength", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
@@ -2327,6 +2449,12 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		   source,
 		   new String[] {
 			   "name", "Swatch"
+		   });
+		addAnnotation
+		  (lengthsElementEClass,
+		   source,
+		   new String[] {
+			   "name", "Lengths"
 		   });
 		addAnnotation
 		  (sizeElementEClass,

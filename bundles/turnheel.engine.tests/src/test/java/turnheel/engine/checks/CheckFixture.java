@@ -88,12 +88,12 @@ record CheckFixture(Check check, Draft slip, Draft sound, Query query, List<Chec
                 Catalogue.FOOT_STITCHES, List.of(M, "L"), "", ""));
         // 55.9, so 56; with repeats of 12 and an edge of 3 it is 4, 6 or 8 more than a multiple of 24
         Draft fighting = sock("body.footCircumference = 194 mm; body.heelCircumference = 270 mm");
-        StitchPattern instep = new StitchPattern(Zone.INSTEP, 12, 3, 8, Fit.WHOLE_REPEATS, 1);
-        all.add(of(Check.NEEDS_EXCLUDE, fighting.with(instep, new StitchPattern(Zone.LEG, 12, 0, 8, Fit.WHOLE_REPEATS, 1)),
-                fighting.with(instep, new StitchPattern(Zone.LEG, 14, 0, 8, Fit.WHOLE_REPEATS, 1)),
+        StitchPattern instep = new StitchPattern(Zone.INSTEP, 12, 3, 1, Fit.WHOLE_REPEATS, 1);
+        all.add(of(Check.NEEDS_EXCLUDE, fighting.with(instep, new StitchPattern(Zone.LEG, 12, 0, 1, Fit.WHOLE_REPEATS, 1)),
+                fighting.with(instep, new StitchPattern(Zone.LEG, 14, 0, 1, Fit.WHOLE_REPEATS, 1)),
                 Catalogue.FOOT_STITCHES, List.of(M), """
                         the instep, whole pattern repeats and the edge: a multiple of 24 plus 4, 6 or 8; \
-                        the leg, whole pattern repeats: a multiple of 12""", "", Check.NOT_WHOLE));
+                        the leg, whole pattern repeats: a multiple of 12""", ""));
         // 8 % around 63.936; the toe has no shaping rounds left
         all.add(one(Check.COUNTS_OUT_OF_REACH, "toe.castOn = 72", "toe.castOn = 68", Catalogue.FOOT_STITCHES, "58.8–69.1",
                 "72", Check.EASE, Check.TOE_DEPTH));
@@ -110,7 +110,7 @@ record CheckFixture(Check check, Draft slip, Draft sound, Query query, List<Chec
         all.add(one(Check.OVERRIDE_BREAKS, "foot.stitches = 66; toe.alternateFrom = 22; toe.castOn = 10",
                 "foot.stitches = 68", Catalogue.FOOT_STITCHES, "a multiple of 4, at least 10", "66"));
         all.add(one(Check.OVERRIDE_BREAKS, "foot.stitches = 66", "foot.stitches = 68", Catalogue.FOOT_STITCHES,
-                "a multiple of 4, at least 8", "66", Check.NOT_WHOLE));
+                "a multiple of 4, at least 8", "66"));
         // three lines of three stitches: a closed cast-on has two equal sides
         Draft threeLines = sock("body.footLength = 260 mm; body.footCircumference = 210 mm; "
                 + "body.heelCircumference = 290 mm")
@@ -119,6 +119,12 @@ record CheckFixture(Check check, Draft slip, Draft sound, Query query, List<Chec
                 Catalogue.TOE_CAST_ON, List.of(M), "a multiple of 6", "9"));
         // (20 - 10) / 4
         all.add(one(Check.NOT_WHOLE, "toe.castOn = 10", "toe.castOn = 12", Catalogue.TOE_EVERY_ROUND, "", "2.5"));
+        // (22 - 8) / 4, and (64 - 22) / 4 is not whole either
+        all.add(one(Check.NOT_WHOLE, "toe.alternateFrom = 22", "toe.alternateFrom = 24", Catalogue.TOE_EVERY_ROUND, "",
+                "3.5"));
+        // half of 63 for the heel, the instep and the toe
+        all.add(one(Check.OVERRIDE_BREAKS, "foot.stitches = 63", "foot.stitches = 64", Catalogue.FOOT_STITCHES,
+                "a multiple of 4, at least 8", "63"));
         // 64 - 65
         all.add(one(Check.NEGATIVE, "foot.instep = 65", "foot.instep = 33", Catalogue.FOOT_SOLE, "", "−1"));
         // twice 64 is 128
@@ -171,6 +177,19 @@ record CheckFixture(Check check, Draft slip, Draft sound, Query query, List<Chec
         // (85 - 50 - 38.964) × 0.44 = -1.7; at 88 mm -0.4 is nearest to none
         all.add(one(Check.LEG_SHORT, "body.legHeight = 85 mm", "body.legHeight = 88 mm", Catalogue.LEG_ROUNDS, "0",
                 "−2"));
+        // 60 / 0.44 = 136.36 mm; half a round is 1.14 mm
+        all.add(one(Check.MEASURE_DIFFERS, "foot.rounds = 60; foot.measure = 138 mm",
+                "foot.rounds = 60; foot.measure = 137 mm", Catalogue.FOOT_MEASURE, "136.4", "138"));
+        all.add(one(Check.MEASURE_DIFFERS, "leg.rounds = 44; leg.measure = 98.8 mm",
+                "leg.rounds = 44; leg.measure = 98.9 mm", Catalogue.LEG_MEASURE, "100", "98.8"));
+        // 38.964 mm are 17.1 rounds
+        all.add(one(Check.MEASURE_DIFFERS, "cuff.rounds = 18", "cuff.rounds = 17", Catalogue.CUFF_HEIGHT, "40.9", "39"));
+        Draft patterned = sock("").with(new StitchPattern(Zone.INSTEP, 4, 0, 8, Fit.WHOLE_REPEATS, 1));
+        all.add(of(Check.PATTERN_CUT, patterned.with("foot.rounds = 60"), patterned.with("foot.rounds = 56"),
+                Catalogue.FOOT_PATTERN_LAST_ROW, List.of(M), "8", "4"));
+        Draft allOver = sock("").with(new StitchPattern(Zone.ALL, 4, 0, 8, Fit.WHOLE_REPEATS, 1));
+        all.add(of(Check.PATTERN_CUT, allOver.with("foot.rounds = 60; leg.rounds = 56"),
+                allOver.with("foot.rounds = 60; leg.rounds = 60"), Catalogue.LEG_PATTERN_LAST_ROW, List.of(M), "8", "4"));
         all.add(one(Check.CUFF_REPEAT, "cuff.stitches = 62", "cuff.stitches = 60", Catalogue.CUFF_STITCHES,
                 "a multiple of 4", "62"));
     }
@@ -184,6 +203,8 @@ record CheckFixture(Check check, Draft slip, Draft sound, Query query, List<Chec
         // 322 × 0.32 / 64 = 1.61 in plain knitting; 340 × 0.32 / 60 = 1.813 in the rib alone, on a leg of 72
         String heel = "body.heelCircumference = ";
         all.add(one(Check.STRETCH, heel + "322 mm", heel + "320 mm", Catalogue.STRETCH, "1.6", "1.61"));
+        // 320.1 × 0.32 / 64: a limit is not said to be beyond itself
+        all.add(one(Check.STRETCH, heel + "320.1 mm", heel + "320 mm", Catalogue.STRETCH, "1.6", "1.6005"));
         Draft narrowCuff = sock("foot.stitches = 72; body.footCircumference = 250 mm; cuff.stitches = 60");
         all.add(of(Check.STRETCH, narrowCuff.with("body.heelCircumference = 340 mm"),
                 narrowCuff.with("body.heelCircumference = 337 mm"), Catalogue.STRETCH, List.of(M), "1.8", "1.81"));

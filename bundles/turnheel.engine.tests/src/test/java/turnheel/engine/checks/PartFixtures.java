@@ -83,6 +83,13 @@ final class PartFixtures {
                         "8–119", "7"),
                 one(Check.CALF_STEEP, calf(), "leg.increaseOver = 120", "leg.increaseOver = 119",
                         Catalogue.LEG_INCREASE_OVER, "8–119", "120"),
+                // the calf is 300 mm up, the heel 50 mm high, so 110 of 119 rounds are below it; from 80 to 72 are 4 pairs
+                one(Check.CALF_STEEP, calf().with("leg.topStitches = 72"), "leg.decreaseOver = 3", "leg.decreaseOver = 4",
+                        Catalogue.LEG_DECREASE_OVER, "4–9", "3"),
+                one(Check.CALF_STEEP, calf().with("leg.topStitches = 72"), "leg.decreaseOver = 10", "leg.decreaseOver = 9",
+                        Catalogue.LEG_DECREASE_OVER, "4–9", "10"),
+                one(Check.KNEE_WIDE, calf().with("body.calfCircumference = 360 mm"), "body.kneeCircumference = 361 mm",
+                        "body.kneeCircumference = 360 mm", Catalogue.KNEE_CIRCUMFERENCE, "360", "361"),
                 // 20 stitches in sections of at least two
                 one(Check.TOE_ORDER, child().with(new StarToe(Increase.MAKE_ONE)), "toe.points = 12", "toe.points = 10",
                         Catalogue.TOE_POINTS, "2–10", "12", Check.TOE_DEPTH),
@@ -110,7 +117,7 @@ final class PartFixtures {
     }
 
     private static Draft calf() {
-        return CUFF_DOWN.with(new CalfLeg(SockLength.KNEE, LegCount.AS_FOOT)).with("leg.topStitches = 80");
+        return CUFF_DOWN.with(new CalfLeg(SockLength.KNEE, LegCount.AS_FOOT)).with("leg.calfStitches = 80");
     }
 
     private static Draft child() {

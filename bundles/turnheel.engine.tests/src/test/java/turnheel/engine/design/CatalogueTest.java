@@ -33,12 +33,13 @@ class CatalogueTest {
                 "toe.alternateFrom", "toe.tip", "toe.plainBetween", "toe.plainMost", "toe.secondLineAfter", "toe.stitches",
                 "toe.centre", "foot.repeats", "heel.stitches", "heel.centre", "heel.gussetIncreases", "heel.flapRows",
                 "heel.turnOffset", "heel.corner", "heel.pickUp", "heel.points", "heel.tip", "heel.alternateFrom",
-                "heel.plainBetween", "leg.stitches", "leg.topStitches", "leg.increaseOver", "leg.rounds", "cuff.height",
-                "cuff.stitches", "cuff.rounds"), keys(Role.RULE));
+                "heel.plainBetween", "leg.stitches", "leg.calfStitches", "leg.topStitches", "leg.increaseOver",
+                "leg.decreaseOver", "leg.rounds", "foot.measure", "leg.measure", "cuff.height", "cuff.stitches",
+                "cuff.rounds"), keys(Role.RULE));
         assertEquals(Set.of("gauge.stitches", "gauge.rounds", "gauge.instepStitches", "gauge.legStitches",
                 "gauge.flapRows", "gauge.cuffRounds", "gauge.needle", "body.footLength", "body.footCircumference",
                 "body.ankleCircumference", "body.heelCircumference", "body.calfCircumference", "body.calfHeight",
-                "body.legHeight", "fit.easeAround", "fit.easeLength"), keys(Role.INPUT));
+                "body.kneeCircumference", "body.legHeight", "fit.easeAround", "fit.easeLength"), keys(Role.INPUT));
     }
 
     private static Set<String> keys(Role role) {

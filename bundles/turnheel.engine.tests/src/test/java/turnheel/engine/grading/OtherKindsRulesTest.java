@@ -2,12 +2,15 @@ package turnheel.engine.grading;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
+
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import turnheel.engine.design.AfterthoughtHeel;
 import turnheel.engine.design.AsymmetricToe;
 import turnheel.engine.design.CalfLeg;
+import turnheel.engine.design.Direction;
 import turnheel.engine.design.Increase;
 import turnheel.engine.design.LegCount;
 import turnheel.engine.design.RibCuff;
@@ -52,6 +55,31 @@ class OtherKindsRulesTest {
         double four = Math.abs(25 - 0.23 * 229.2 * 0.44);
         double three = Math.abs(22 - 0.23 * 229.2 * 0.44);
         assertEquals(four < three ? 4 : 3, Numbers.of(draft, "toe.plainMost"));
+    }
+
+    /** Eight divides 64 and 72; four would too, but its sections of 16 take 29 rounds at least. */
+    @Test
+    void starToesOfAllSizesHaveTheSameSections() {
+        List<GradedSize> sizes = starToes("foot.stitches = 64", "foot.stitches = 72").graded().sizes();
+        assertEquals(8, Numbers.of(sizes.get(0), "toe.points"));
+        assertEquals(8, Numbers.of(sizes.get(1), "toe.points"));
+        List<GradedSize> own = starToes("foot.stitches = 64; toe.points = 4", "foot.stitches = 72").graded().sizes();
+        assertEquals(4, Numbers.of(own.get(0), "toe.points"));
+        assertEquals(0, 72 % Numbers.of(own.get(1), "toe.points"));
+    }
+
+    /** 63 is divided by 7 and 9, 64 by 4 and 8. */
+    @Test
+    void starToesThatCannotShareSectionsHaveTheirOwn() {
+        List<GradedSize> sizes = starToes("foot.stitches = 63", "foot.stitches = 64").graded().sizes();
+        assertEquals(0, 63 % Numbers.of(sizes.get(0), "toe.points"));
+        assertEquals(0, 64 % Numbers.of(sizes.get(1), "toe.points"));
+    }
+
+    private static Draft starToes(String small, String large) {
+        return Designs.withoutSizes().with(Direction.CUFF_DOWN).with(new StarToe(Increase.MAKE_ONE))
+                .withSize("M", "body.footLength = 240 mm; body.footCircumference = 222 mm; " + small)
+                .withSize("L", "body.footLength = 260 mm; body.footCircumference = 245 mm; " + large);
     }
 
     @Test
@@ -100,11 +128,55 @@ class OtherKindsRulesTest {
         assertEquals(pickUp, Numbers.of(draft, "heel.pickUp"));
     }
 
+    @ParameterizedTest(name = "{0} lines: {1} picked up")
+    @CsvSource(textBlock = """
+            # of 32 held stitches at least 66; as many on every line, and two equal sides
+            3, 66, 1
+            4, 68, 2
+            5, 70, 3
+            6, 66, 1
+            8, 72, 4
+            """)
+    void aRoundCapHasItsOwnLines(int lines, int pickUp, int corner) {
+        Draft draft = CUFF_DOWN.with(new AfterthoughtHeel(AfterthoughtHeel.Cap.ROUND))
+                .with("foot.stitches = 64; heel.points = " + lines);
+        assertEquals(corner, Numbers.of(draft, "heel.corner"));
+        assertEquals(pickUp, Numbers.of(draft, "heel.pickUp"));
+    }
+
+    /** 240 × 0.28 are 67 mm; a heel of 22 rounds is 50 mm, a cuff of 18 mm comes on top. Ankle height is 101 mm. */
+    @Test
+    void aNoShowIsAsHighAsHeelAndCuff() {
+        Draft noShow = CUFF_DOWN.with(new StraightLeg(SockLength.NO_SHOW, LegCount.AS_FOOT));
+        assertEquals(18, Numbers.of(noShow, "cuff.height"));
+        assertEquals(68, Numbers.of(noShow, "body.legHeight"), 1e-9);
+        assertEquals(0, Numbers.of(noShow, "leg.rounds"));
+        Draft ankle = CUFF_DOWN.with(new StraightLeg(SockLength.ANKLE, LegCount.AS_FOOT));
+        assertEquals(100.8, Numbers.of(ankle, "body.legHeight"), 1e-9);
+    }
+
+    /** 250 mm less 10 % at 32 stitches are 72; of 119 rounds 110 are below the calf. Without a knee it stays wide. */
+    @Test
+    void aKneeSockNarrowsToTheKnee() {
+        Draft wide = CUFF_DOWN.with(new CalfLeg(SockLength.KNEE, LegCount.AS_FOOT))
+                .with("foot.stitches = 64; leg.calfStitches = 80; body.calfHeight = 300 mm");
+        assertEquals(0, Numbers.of(wide, "leg.decreases"));
+        assertEquals(80, Numbers.of(wide, "leg.topStitches"));
+        assertEquals(9, Numbers.of(wide, "leg.evenRounds"));
+        Draft narrow = wide.with("body.kneeCircumference = 250 mm");
+        assertEquals(72, Numbers.of(narrow, "leg.topStitches"));
+        assertEquals(72, Numbers.of(narrow, "cuff.stitches"));
+        assertEquals(4, Numbers.of(narrow, "leg.decreases"));
+        assertEquals(9, Numbers.of(narrow, "leg.decreaseOver"));
+        assertEquals(0, Numbers.of(narrow, "leg.evenRounds"));
+        assertEquals(3, Numbers.of(narrow.with("leg.decreaseOver = 6"), "leg.evenRounds"));
+    }
+
     /** From 64 to 80 are 8 pairs; the calf is 300 mm up, the heel 50 mm high: 110 rounds, of which there are enough. */
     @Test
     void aCalfIsWidenedInPairs() {
         Draft draft = CUFF_DOWN.with(new CalfLeg(SockLength.KNEE, LegCount.AS_FOOT))
-                .with("foot.stitches = 64; leg.topStitches = 80; body.calfHeight = 300 mm");
+                .with("foot.stitches = 64; leg.calfStitches = 80; body.calfHeight = 300 mm");
         assertEquals(8, Numbers.of(draft, "leg.increases"));
         assertEquals(110, Numbers.of(draft, "leg.increaseOver"));
         assertEquals(80, Numbers.of(draft, "cuff.stitches"));

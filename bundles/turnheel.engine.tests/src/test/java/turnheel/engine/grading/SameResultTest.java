@@ -28,7 +28,7 @@ class SameResultTest {
     void twice(@ForAll("unusual") Draft draft) {
         Graded once = draft.graded();
         Graded again = new Draft(draft.direction(), draft.stitches(), draft.rounds(), draft.toe(), draft.heel(), draft.leg(),
-                draft.cuff(), draft.patterns(), draft.sizes()).graded();
+                draft.cuff(), draft.patterns(), draft.lengths(), draft.sizes()).graded();
         assertEquals(once.sizes(), again.sizes());
         assertEquals(once.queries(), again.queries());
         assertEquals(Checks.of(once), Checks.of(again));

@@ -164,6 +164,8 @@ public final class Hands {
             case KNIT_TWO_TOGETHER, PURL_TWO_TOGETHER, KNIT_THREE_TOGETHER, PURL_THREE_TOGETHER ->
                 join(stitch, Origin.JOINED_RIGHT);
             case SLIP_SLIP_KNIT -> join(stitch, Origin.JOINED_LEFT);
+            case SLIP_SLIP_KNIT_WITH_WRAPS -> joinWithWraps(stitch, Origin.JOINED_LEFT);
+            case PURL_TWO_TOGETHER_WITH_WRAPS -> joinWithWraps(stitch, Origin.JOINED_RIGHT);
             case PICK_UP_AND_KNIT -> needles.put(Loop.ADDED);
             case CAST_ON, PROVISIONAL_CAST_ON -> castOn(stitch);
             case FREED_LOOP -> freeLoop();
@@ -185,7 +187,7 @@ public final class Hands {
             case TURN -> turn(needles.toWork() > 0);
             case KNIT_WITH_WRAPS, PURL_WITH_WRAPS -> {
                 Loop loop = take(stitch);
-                if (loop.wraps() == 0 || loop.open() || loop.more() != More.NOTHING) {
+                if (!loop.isOnlyWrapped()) {
                     throw new Misknit("%s, but the loop has no wraps", stitch);
                 }
                 needles.put(Loop.PLAIN);
@@ -249,19 +251,12 @@ public final class Hands {
         needles.put(Loop.PLAIN);
     }
 
-    /**
-     * Works several loops as one. Across a gap this closes it; a yarn-over made at a turn is closed by a neighbour. The first
-     * loop of a decrease across the edge of short rows may be wrapped, its wraps are lifted with it.
-     */
+    /** Works several loops as one. Across a gap this closes it; a yarn-over made at a turn is closed by a neighbour. */
     private void join(Stitch stitch, Origin origin) {
         int plain = 0;
         for (int i = 0; i < stitch.takes(); i++) {
-            if (i > 0 && needles.gapAhead()) {
-                needles.closeGapAhead();
-            }
-            Loop loop = take(stitch);
-            boolean wrapsLifted = i == 0 && loop.wraps() > 0 && !loop.open() && loop.more() == More.NOTHING;
-            if (loop.isPlain() || wrapsLifted) {
+            Loop loop = takeAcrossGap(stitch, i);
+            if (loop.isPlain()) {
                 plain++;
             } else if (loop.more() != More.OVER_AT_TURN) {
                 throw new Misknit("%s into a loop that is %s", stitch, loop);
@@ -271,6 +266,24 @@ public final class Hands {
             throw new Misknit("%s works yarn-overs together without a stitch", stitch);
         }
         needles.put(Loop.joined(origin));
+    }
+
+    /** The first loop of a decrease across the edge of short rows is wrapped, and its wraps are lifted with it. */
+    private void joinWithWraps(Stitch stitch, Origin origin) {
+        for (int i = 0; i < stitch.takes(); i++) {
+            Loop loop = takeAcrossGap(stitch, i);
+            if (i == 0 ? !loop.isOnlyWrapped() : !loop.isPlain()) {
+                throw new Misknit("%s into a loop that is %s", stitch, loop);
+            }
+        }
+        needles.put(Loop.joined(origin));
+    }
+
+    private Loop takeAcrossGap(Stitch stitch, int taken) {
+        if (taken > 0 && needles.gapAhead()) {
+            needles.closeGapAhead();
+        }
+        return take(stitch);
     }
 
     /** Takes one loop from each end: the two needles lie side by side. */

@@ -115,6 +115,8 @@ class HandsTest {
             KNIT 5 WRAP_AND_TURN KNIT,                                        after the turn
             KNIT 5 WRAP_AND_TURN / PURL 5 TURN / KNIT 6 TURN,                 passes over a wrapped loop
             KNIT 5 WRAP_AND_TURN / PURL 5 TURN / KNIT 4 KNIT_WITH_WRAPS TURN, has no wraps
+            KNIT 4 WRAP_AND_TURN / PURL 4 TURN / KNIT 4 SLIP_SLIP_KNIT TURN,  into a loop that is
+            KNIT 4 TURN / PURL 4 TURN / KNIT 3 SLIP_SLIP_KNIT_WITH_WRAPS,     into a loop that is
             """)
     void complainAboutRowsThatDoNotWork(String rows, String complaint) {
         Hands hands = Hands.holding(6);
@@ -135,6 +137,7 @@ class HandsTest {
             KNIT 4 TURN / YARN_OVER PURL 4 TURN / KNIT 4 KNIT_TWO_TOGETHER KNIT TURN,         6
             KNIT 4 TURN / YARN_OVER PURL 4 TURN / KNIT 3 KNIT_THREE_TOGETHER KNIT TURN,       5
             KNIT 4 TWIN_AND_TURN / PURL 4 TURN / KNIT 4 KNIT_TWIN KNIT TURN,                  6
+            KNIT 4 WRAP_AND_TURN / PURL 4 TURN / KNIT 4 SLIP_SLIP_KNIT_WITH_WRAPS TURN,       5
             """)
     void closeAGap(String rows, int loops) {
         Hands hands = Hands.holding(6);

@@ -55,4 +55,9 @@ public record Loop(boolean open, int wraps, More more, Origin origin) {
     boolean isPlain() {
         return !open && wraps == 0 && more == More.NOTHING;
     }
+
+    /** Whether it asks for its wraps to be worked with it, and for nothing else. */
+    boolean isOnlyWrapped() {
+        return !open && wraps > 0 && more == More.NOTHING;
+    }
 }

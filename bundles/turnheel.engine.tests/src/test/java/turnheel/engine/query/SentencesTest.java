@@ -17,7 +17,7 @@ import turnheel.engine.design.Catalogue;
 
 class SentencesTest {
 
-    private static final Pattern ID = Pattern.compile("[a-zA-Z]+\\.[a-z]+(-[a-z]+)*");
+    private static final Pattern ID = Pattern.compile("[a-z]+([A-Z][a-z]+)*\\.[a-z]+(-[a-z]+)*");
 
     @Test
     void haveOneForEveryCheckAndNoneForAnyOther() {

@@ -1,6 +1,7 @@
 package turnheel.engine.shaping;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 import turnheel.engine.design.AfterthoughtHeel;
@@ -251,27 +252,41 @@ final class ExpectedCounts {
         }
     }
 
-    /** Every (q + 1)th round r times, then every q-th round; the wider gaps next to the ankle. */
+    /** Up to the calf and, above it, down to the knee; cuff-down the same rounds are met from the top. */
     private void calf(int rounds) {
-        int over = count(Catalogue.LEG_INCREASE_OVER);
-        int pairs = count(Catalogue.LEG_INCREASES);
+        int ankle = count(Catalogue.LEG_STITCHES);
+        List<Integer> upwards = new ArrayList<>();
+        for (int gap : gaps(count(Catalogue.LEG_INCREASES), Catalogue.LEG_INCREASE_OVER)) {
+            int now = upwards.isEmpty() ? ankle : upwards.getLast();
+            upwards.addAll(Collections.nCopies(gap - 1, now));
+            upwards.add(now + 2);
+        }
+        List<Integer> above = new ArrayList<>();
+        int calf = upwards.isEmpty() ? ankle : upwards.getLast();
+        for (int gap : gaps(count(Catalogue.LEG_DECREASES), Catalogue.LEG_DECREASE_OVER)) {
+            int now = above.isEmpty() ? calf : above.getLast();
+            above.addAll(Collections.nCopies(gap - 1, now));
+            above.add(now - 2);
+        }
+        upwards.addAll(Collections.nCopies(rounds - upwards.size() - above.size(), calf));
+        upwards.addAll(above);
+        if (toeUp) {
+            upwards.forEach(this::to);
+        } else {
+            // after a round cuff-down there are as many stitches as there were before it toe-up
+            for (int round = rounds - 1; round >= 0; round--) {
+                to(round == 0 ? ankle : upwards.get(round - 1));
+            }
+        }
+    }
+
+    /** Every (q + 1)th round r times, then every q-th round; the wider gaps are the lower ones. */
+    private List<Integer> gaps(int pairs, Parameter over) {
         List<Integer> gaps = new ArrayList<>();
         for (int pair = 0; pair < pairs; pair++) {
-            gaps.add(over / pairs + (pair < over % pairs ? 1 : 0));
+            gaps.add(count(over) / pairs + (pair < count(over) % pairs ? 1 : 0));
         }
-        if (toeUp) {
-            for (int gap : gaps) {
-                plain(gap - 1);
-                shape(2);
-            }
-            plain(pairs == 0 ? rounds : rounds - over);
-        } else {
-            plain(pairs == 0 ? rounds : rounds - over);
-            for (int gap : gaps.reversed()) {
-                shape(-2);
-                plain(gap - 1);
-            }
-        }
+        return gaps;
     }
 
     /** Stitches where leg and heel meet: a flap cuff-down is worked on the leg's own count. */

@@ -44,6 +44,8 @@ class RoundTextTest {
             TURN,              1, turn
             KNIT_WITH_WRAPS,   1, k1 with its wraps
             PURL_WITH_WRAPS,   1, p1 with its wraps
+            SLIP_SLIP_KNIT_WITH_WRAPS,    1, ssk with its wraps
+            PURL_TWO_TOGETHER_WITH_WRAPS, 1, p2tog with its wraps
             """)
     void abbreviatesEveryStitch(Stitch stitch, int count, String text) {
         assertEquals(text, RoundText.of(row(new Step.Work(stitch, count))));

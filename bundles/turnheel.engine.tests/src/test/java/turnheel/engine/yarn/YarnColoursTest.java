@@ -22,11 +22,14 @@ import turnheel.engine.checks.Checks;
 import turnheel.engine.design.AfterthoughtHeel;
 import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.ColourPlace;
+import turnheel.engine.design.Design;
 import turnheel.engine.design.Direction;
+import turnheel.engine.design.Lengths;
 import turnheel.engine.design.Materials;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.design.Part;
 import turnheel.engine.design.Share;
+import turnheel.engine.design.Snap;
 import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.StitchPattern.Fit;
 import turnheel.engine.design.StitchPattern.Zone;
@@ -196,6 +199,16 @@ class YarnColoursTest {
                 Catalogue.YARN_SOCK_METRES) - Socks.number(SOCK.with(plain), Materials.UNDECIDED, Catalogue.YARN_SOCK_METRES);
         // and two more ends
         assertEquals(LEG / 4.1 * LOOP_MM / 1000 + 0.3, more, 1e-3);
+    }
+
+    /** Of 51 leg rounds six repeats of 8 are stranded, and three rounds plain. */
+    @Test
+    void strandWholeRepeatsOnly() {
+        Design snapped = SOCK.with(pattern(Zone.LEG).with(Stranding.withFloatsTo(3))).design().withMaterials(TWO)
+                .withLengths(new Lengths(Lengths.USUAL.foot(), Lengths.USUAL.leg(), Lengths.USUAL.cuff(), Snap.LEG));
+        GradedSize size = Patterns.grade(snapped).size(Designs.M);
+        assertEquals(48 * 64 / 4.1, size.value(Catalogue.YARN_FLOATS), 1e-9);
+        assertEquals(48 * 32 + 48 * 32 / 4.1, loops(size, 2), 1e-9);
     }
 
     private static StitchPattern pattern(Zone zone) {

@@ -17,6 +17,8 @@ import turnheel.engine.design.Direction;
 import turnheel.engine.design.Increase;
 import turnheel.engine.design.Lean;
 import turnheel.engine.design.LegCount;
+import turnheel.engine.design.LengthMode;
+import turnheel.engine.design.Lengths;
 import turnheel.engine.design.Materials;
 import turnheel.engine.design.OwnRow;
 import turnheel.engine.design.Quantity;
@@ -24,6 +26,7 @@ import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RoundToe;
 import turnheel.engine.design.ShortRowHeel;
 import turnheel.engine.design.Size;
+import turnheel.engine.design.Snap;
 import turnheel.engine.design.SockLength;
 import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.StitchPattern.Fit;
@@ -48,7 +51,7 @@ class ContentHashTest {
                 new RoundToe(4, Increase.YARN_OVER), new ShortRowHeel(TurnMethod.WRAPPED),
                 new StraightLeg(SockLength.CREW), new RibCuff(2, 2), List.of(size));
         assertEquals("""
-                turnheel-design/3
+                turnheel-design/4
                 title "Two\\u000alines"
                 direction TOE_UP
                 gauge.stitches 32/10 cm
@@ -58,13 +61,14 @@ class ContentHashTest {
                 leg StraightLeg[length=CREW, count=AS_FOOT]
                 cuff RibCuff[knit=2, purl=2, mayAdjust=false]
                 materials "Materials[yarn=Optional.empty, balls=OptionalInt.empty, swatch=Optional.empty, margin=10 %]"
+                lengths Lengths[foot=BOTH, leg=BOTH, cuff=ROUNDS, snap=NONE]
                 size "M \\u0022big\\u0022"
                   input body.footCircumference 22 cm
                   input body.footLength 9.5 in
                   override foot.stitches 64
                 """, DesignText.of(design));
         // computed with sha256sum from the text above
-        assertEquals("d17411b7adaec6b51e7c2132ba30d3733146942f0b9957a5a52251ae796e3e8c", ContentHash.of(design));
+        assertEquals("d4e8c77651582b1772df259ff37d1faf72f3b3acde36c515aeb4cf273e419e0d", ContentHash.of(design));
     }
 
     @Test
@@ -106,6 +110,10 @@ class ContentHashTest {
                 DESIGN.withMaterials(Materials.of(Yarn.of("Lamp Sock", 200, 50))),
                 DESIGN.withMaterials(Materials.of(Yarn.of("Lamp Sock", 210, 50))),
                 DESIGN.withMaterials(Materials.of(Yarn.of("Lamp Sock", 200, 50)).withBalls(2)),
+                DESIGN.withLengths(new Lengths(LengthMode.TO_FIT, LengthMode.BOTH, LengthMode.ROUNDS, Snap.NONE)),
+                DESIGN.withLengths(new Lengths(LengthMode.BOTH, LengthMode.MEASURE, LengthMode.ROUNDS, Snap.NONE)),
+                DESIGN.withLengths(new Lengths(LengthMode.BOTH, LengthMode.BOTH, LengthMode.BOTH, Snap.NONE)),
+                DESIGN.withLengths(new Lengths(LengthMode.BOTH, LengthMode.BOTH, LengthMode.ROUNDS, Snap.FOOT)),
                 DESIGN.withOwnRows(List.of(new OwnRow(new Key("own.half"), "", "foot.stitches/2"))),
                 DESIGN.withOwnRows(List.of(new OwnRow(new Key("own.half"), "Half", "foot.stitches/2"))),
                 DESIGN.withOwnRows(List.of(new OwnRow(new Key("own.half"), "", "foot.stitches/2 "))),

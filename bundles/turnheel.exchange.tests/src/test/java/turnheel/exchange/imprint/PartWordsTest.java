@@ -1,6 +1,7 @@
 package turnheel.exchange.imprint;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -23,10 +24,13 @@ import turnheel.engine.design.HeelTurn;
 import turnheel.engine.design.Increase;
 import turnheel.engine.design.Lean;
 import turnheel.engine.design.Length;
+import turnheel.engine.design.LengthMode;
+import turnheel.engine.design.Lengths;
 import turnheel.engine.design.PickUp;
 import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RoundToe;
 import turnheel.engine.design.ShortRowHeel;
+import turnheel.engine.design.Snap;
 import turnheel.engine.design.SockLength;
 import turnheel.engine.design.StarToe;
 import turnheel.engine.design.StraightLeg;
@@ -93,6 +97,20 @@ class PartWordsTest {
         FlapHeel square = new FlapHeel(HeelTurn.SQUARE, new FlapLength.Height(Length.ofMm(60)));
         assertEquals("Heel flap and gusset, square turn, flap 60 mm high", PartWords.heel(square, Direction.CUFF_DOWN));
         assertEquals("Gusset and heel flap, flap 60 mm high", PartWords.heel(square, Direction.TOE_UP));
+    }
+
+    @Test
+    void saysHowLengthsAreSaid() {
+        assertEquals("Foot by rounds and measure, leg by rounds and measure, cuff by rounds",
+                PartWords.lengths(Lengths.USUAL));
+        assertEquals("Foot to fit, leg to a measure, cuff by rounds; whole pattern repeats on foot and leg", PartWords.lengths(
+                new Lengths(LengthMode.TO_FIT, LengthMode.MEASURE, LengthMode.ROUNDS, Snap.FOOT_AND_LEG)));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Snap.class)
+    void hasWordsForEveryPlaceToSnap(Snap snap) {
+        assertFalse(PartWords.lengths(new Lengths(LengthMode.BOTH, LengthMode.BOTH, LengthMode.BOTH, snap)).contains("{"));
     }
 
     @Test

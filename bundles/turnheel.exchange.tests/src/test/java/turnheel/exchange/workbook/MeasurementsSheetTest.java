@@ -89,8 +89,8 @@ class MeasurementsSheetTest {
             assertEquals(List.of("To fit", "Foot length", "Foot circumference", "Ankle circumference",
                     "Heel circumference", "Leg height", "Ease and fit", "Ease around", "Ease in length",
                     "Wanted circumference", "Wanted length", "Ease reached", "Stretch over the heel",
-                    "Finished measurements", "Toe depth", "Finished circumference", "Finished length", "Heel depth",
-                    "Heel height", "Cuff height"), labels);
+                    "Finished measurements", "Toe depth", "Finished circumference", "Foot, measured",
+                    "Finished length", "Heel depth", "Heel height", "Leg, measured", "Cuff height"), labels);
         }
     }
 }
