@@ -56,6 +56,6 @@ final class StrandedFixtures {
     }
 
     private static StitchPattern stranded(Zone zone, int longestFloat) {
-        return new StitchPattern(zone, 4, 0, 8, Fit.WHOLE_REPEATS, 1).with(Stranding.withFloatsTo(longestFloat));
+        return new StitchPattern(zone, 4, 0, 1, Fit.WHOLE_REPEATS, 1).with(Stranding.withFloatsTo(longestFloat));
     }
 }
