@@ -57,9 +57,19 @@ final class EveryClass {
         }
         if (object instanceof YarnElement || object instanceof SwatchElement || object instanceof ColourElement) {
             pattern.setMaterials(PatternFactory.eINSTANCE.createMaterialsElement());
+            if (object instanceof ColourElement) {
+                pattern.getMaterials().getYarns().add(yarn());
+            }
             return pattern.getMaterials();
         }
         return pattern;
+    }
+
+    private static YarnElement yarn() {
+        YarnElement yarn = PatternFactory.eINSTANCE.createYarnElement();
+        yarn.setMetresPerBall(200);
+        yarn.setGramsPerBall(50);
+        return yarn;
     }
 
     /** A value that can stand in a file, and is not the one that stands there by itself. */

@@ -80,7 +80,7 @@ class ContentHashTest {
                   override foot.stitches 64
                 """, DesignText.of(design));
         // computed with sha256sum from the text above
-        assertEquals("d4e8c77651582b1772df259ff37d1faf72f3b3acde36c515aeb4cf273e419e0d", ContentHash.of(design));
+        assertEquals("22414c086ab6909d2c9abd9e287ca85f857b2b8ba5de06b7d88574c744be6228", ContentHash.of(design));
     }
 
     @Test
