@@ -76,7 +76,8 @@ public final class StitchPatternText {
             return pattern;
         }
         String longest = matcher.group("float");
-        return pattern.with(new Stranding(longest == null ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(longest))));
+        return pattern.with(new Stranding(
+                longest == null ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(longest))));
     }
 
     private static int number(Matcher matcher, String group, String otherwise) {

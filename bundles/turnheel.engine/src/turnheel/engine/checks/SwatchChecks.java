@@ -47,7 +47,8 @@ final class SwatchChecks {
         double measured = ofSwatch.get().per100mm();
         double worked = size.value(gauge);
         if (Math.abs(worked - measured) > measured * FURTHEST_PERCENT / 100) {
-            findings.add(Check.SWATCH_DIFFERS, gauge, Notation.number(Findings.oneDecimal(measured)), Findings.oneDecimal(worked));
+            findings.add(Check.SWATCH_DIFFERS, gauge, Notation.number(Findings.oneDecimal(measured)),
+                    Findings.oneDecimal(worked));
         }
     }
 }

@@ -183,7 +183,7 @@ public final class YarnPlan {
                 : strandedLoops(part);
     }
 
-    /** The loops of the rounds with a pattern, without those that are left over after whole repeats; rounds taken as alike. */
+    /** The loops of the rounds with a pattern, without those left over after whole repeats; rounds taken as alike. */
     private Term strandedLoops(Part part) {
         Term all = loopsOf(part).term();
         Term rounds = (part == Part.FOOT ? FOOT_ROUNDS : LEG_ROUNDS).term();

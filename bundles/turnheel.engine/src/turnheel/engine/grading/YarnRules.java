@@ -132,7 +132,8 @@ final class YarnRules {
             return tex(materials.yarn().get());
         }
         Swatch swatch = weighed(materials).orElseThrow();
-        return dividedBy(number(swatch.grams().orElseThrow() * 1_000_000), times(number(swatch.loops()), YARN_LOOP_LENGTH.term()));
+        return dividedBy(number(swatch.grams().orElseThrow() * 1_000_000),
+                times(number(swatch.loops()), YARN_LOOP_LENGTH.term()));
     }
 
     private static Term tex(Yarn yarn) {

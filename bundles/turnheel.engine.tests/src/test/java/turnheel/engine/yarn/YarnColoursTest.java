@@ -196,7 +196,8 @@ class YarnColoursTest {
     void addTheFloatsOfASingleYarn() {
         StitchPattern plain = pattern(Zone.LEG);
         double more = Socks.number(SOCK.with(plain.with(Stranding.withFloatsTo(3))), Materials.UNDECIDED,
-                Catalogue.YARN_SOCK_METRES) - Socks.number(SOCK.with(plain), Materials.UNDECIDED, Catalogue.YARN_SOCK_METRES);
+                Catalogue.YARN_SOCK_METRES) - Socks.number(SOCK.with(plain), Materials.UNDECIDED,
+                        Catalogue.YARN_SOCK_METRES);
         // and two more ends
         assertEquals(LEG / 4.1 * LOOP_MM / 1000 + 0.3, more, 1e-3);
     }
