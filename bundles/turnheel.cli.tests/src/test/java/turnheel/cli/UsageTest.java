@@ -36,7 +36,7 @@ class UsageTest {
     }
 
     @ParameterizedTest(name = "verb {0}")
-    @CsvSource({"write", "find-round", "batch", "knit", "''"})
+    @CsvSource({"write", "batch", "knit", "''"})
     void aVerbThatIsNotThereIsRefusedWithThoseThatAre(String verb) {
         Run.of(verb, "x.turnheel").refused("there is no verb \"" + verb + "\"", VERBS);
     }
