@@ -122,9 +122,15 @@ enum Words {
     SET_UNCHANGED,
     /** {0} file. */
     EXPORT_WRITTEN,
+    /** {0} option, {1} file. */
+    EXPORT_WHOLE,
     /** {0} title, {1} size. */
     ROUNDS_TITLE,
     ROUNDS_NONE,
+    FIND_ROUND_NO_COUNT,
+    FIND_ROUND_TOO_FEW,
+    FIND_ROUND_NONE,
+    FIND_ROUND_SLIP,
     /** {0} direction, {1} gauge. */
     GRADE_SUBTITLE,
     /** {0} stitches, {1} rounds, {2} length. */
@@ -179,7 +185,10 @@ enum Words {
     HEADING_NOTE,
     HEADING_DEVIATION,
     HEADING_RELAXATION,
-    HEADING_TITLE;
+    HEADING_TITLE,
+    HEADING_PART,
+    HEADING_LOOK_FOR,
+    HEADING_NEXT;
 
     private static final ResourceBundle TEXTS = ResourceBundle.getBundle("turnheel.cli.words");
 

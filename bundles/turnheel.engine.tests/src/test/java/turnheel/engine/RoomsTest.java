@@ -40,6 +40,7 @@ class RoomsTest {
             Map.entry("grading", Set.of("formula", "query", "design", "term", "stitch")),
             Map.entry("shaping", Set.of("grading", "design", "stitch")),
             Map.entry("writing", Set.of("shaping", "stitch")),
+            Map.entry("drawing", Set.of("shaping", "grading", "design", "stitch")),
             Map.entry("yarn", Set.of("shaping", "grading", "design", "term", "stitch")),
             Map.entry("checks", Set.of("yarn", "grading", "query", "design", "term")));
 
