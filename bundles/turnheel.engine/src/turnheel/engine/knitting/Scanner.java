@@ -9,9 +9,8 @@ import java.util.Locale;
 final class Scanner {
 
     /** Digits of a number; a longer one is as unreadable as it is large. */
-    /** So far ahead the unit of a list of lengths is looked for, in characters. */
-    private static final int FURTHEST_UNIT = 240;
     private static final int LONGEST_NUMBER = 9;
+    private static final String INCH_MARKS = "\"”″";
 
     /** Characters in which a list of measurements comes to its unit. */
     private static final int LONGEST_LIST = 300;
@@ -147,12 +146,6 @@ final class Scanner {
                 part = fraction(line.charAt(to + 1));
                 to += 2;
             } else {
-                int[] bare = whole && (words.isEmpty() || !words.getLast().is("/")) ? writtenFraction(line, at) : new int[3];
-                if (bare[1] > 0 && hasUnit(line, bare[2])) {
-                    text = Double.toString((double) bare[0] / bare[1]);
-                    to = bare[2];
-                    before = to;
-                }
                 int[] written = writtenFraction(line, whole ? to + skip : to);
                 int[] alone = writtenFraction(line, at);
                 if (whole && alone[1] > 0 && isOfInches(line, at, alone[2])) {
@@ -206,25 +199,20 @@ final class Scanner {
             next++;
         }
         boolean unit = line.startsWith("in", next) || line.startsWith("cm", next);
-        return unit || next < line.length() && "\"”″),;([".indexOf(line.charAt(next)) >= 0 || next == line.length();
-    }
-
-    private static boolean hasUnit(String line, int at) {
-        int unit = at < line.length() && line.charAt(at) == ' ' ? at + 1 : at;
-        return unit < line.length() && (line.startsWith("in", unit) || "\"”″".indexOf(line.charAt(unit)) >= 0);
+        return unit || next < line.length() && "\"”″),;([]".indexOf(line.charAt(next)) >= 0 || next == line.length();
     }
 
     /** Whether a fraction without a whole number stands in a list of inches: 3/4 (7/8, 1) in, but not 3/4/8 sts. */
     private static boolean isOfInches(String line, int from, int at) {
         int next = at;
-        int furthest = Math.min(line.length(), at + FURTHEST_UNIT);
+        int furthest = Math.min(line.length(), at + LONGEST_LIST);
         if (from > 0 && line.charAt(from - 1) == '/' || next < furthest && line.charAt(next) == '/') {
             return false;
         }
-        while (next < furthest && !Character.isLetter(line.charAt(next))) {
+        while (next < furthest && !Character.isLetter(line.charAt(next)) && INCH_MARKS.indexOf(line.charAt(next)) < 0) {
             next++;
         }
-        return line.startsWith("in", next) && (next + 2 == line.length() || !Character.isLetter(line.charAt(next + 2)))
+        return next < furthest && INCH_MARKS.indexOf(line.charAt(next)) >= 0 || line.startsWith("in", next) && (next + 2 == line.length() || !Character.isLetter(line.charAt(next + 2)))
                 || line.startsWith("inch", next);
     }
 
