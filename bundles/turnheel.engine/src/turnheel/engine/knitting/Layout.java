@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
+import turnheel.engine.knitting.grammar.Instructions;
+
 /** Cuts a text into paragraphs and tells headings and front matter from instructions. */
 final class Layout {
 
@@ -123,11 +125,21 @@ final class Layout {
             stitchPattern(plain.substring(colon + 1).strip(), words.stream().filter(word -> word.from() > colon).toList());
             return;
         }
-        boolean told = Labels.startsNumberedLabel(words) || !front;
+        boolean told = Labels.startsNumberedLabel(words) || !front || section.isEmpty() && tellsToWork(words);
         paragraphs.add(new Paragraph(told ? Role.BODY : Role.FRONT, section, words));
         if (told && front && !isFront(section)) {
             front = false;
         }
+    }
+
+    /** Whether a line before any heading begins with a word of the needle. */
+    private boolean tellsToWork(List<Word> words) {
+        Phrases.Found<ReadingWords.Meaning> first = table.phrases().longest(words, 0);
+        return first != null && switch (first.meaning().token()) {
+            case Instructions.CAST_ON, Instructions.KNIT, Instructions.PURL, Instructions.STITCH, Instructions.REPEAT,
+                    Instructions.BIND_OFF, Instructions.PICK_UP, Instructions.GRAFT, Instructions.FLAT_ON, Instructions.JOIN -> true;
+            default -> false;
+        };
     }
 
     /** A line of a list such as {@code RS – right side}; a heading such as {@code Toe – left foot} begins otherwise. */
