@@ -116,6 +116,8 @@ enum Words {
     SET_UNCHANGED,
     /** {0} file. */
     EXPORT_WRITTEN,
+    /** {0} option, {1} file. */
+    EXPORT_WHOLE,
     /** {0} title, {1} size. */
     ROUNDS_TITLE,
     ROUNDS_NONE,
@@ -127,6 +129,10 @@ enum Words {
     STYLE_REFUSED,
     /** {0} file. */
     STYLE_NOT_UTF8,
+    FIND_ROUND_NO_COUNT,
+    FIND_ROUND_TOO_FEW,
+    FIND_ROUND_NONE,
+    FIND_ROUND_SLIP,
     /** {0} direction, {1} gauge. */
     GRADE_SUBTITLE,
     /** {0} stitches, {1} rounds, {2} length. */
@@ -181,7 +187,10 @@ enum Words {
     HEADING_NOTE,
     HEADING_DEVIATION,
     HEADING_RELAXATION,
-    HEADING_TITLE;
+    HEADING_TITLE,
+    HEADING_PART,
+    HEADING_LOOK_FOR,
+    HEADING_NEXT;
 
     private static final ResourceBundle TEXTS = ResourceBundle.getBundle("turnheel.cli.words");
 

@@ -11,6 +11,8 @@ import java.util.Optional;
 import turnheel.engine.design.Spelling;
 import turnheel.engine.grading.Graded;
 import turnheel.exchange.csv.CountsCsv;
+import turnheel.exchange.drawing.Drawn;
+import turnheel.exchange.drawing.SvgWriter;
 import turnheel.exchange.workbook.PatternWorkbook;
 
 /** The kinds of file that a pattern can be exported to. A new one is added here, and nowhere else. */
@@ -18,7 +20,9 @@ public enum ExportFormat {
     /** All sheets, with live formulas. */
     WORKBOOK(".xlsx"),
     /** The grading table alone, as values. */
-    TABLE(".csv");
+    TABLE(".csv"),
+    /** The outline with its measurements, or a chart, as vectors. */
+    DRAWING(".svg");
 
     private final String ending;
 
@@ -56,11 +60,21 @@ public enum ExportFormat {
                 : Words.text("unknownEnding", target.toString(), known));
     }
 
-    /** Writes a graded pattern in this format. The same pattern gives the same bytes; the stream is not closed. */
-    public void write(Graded graded, OutputStream out) throws IOException {
+    /** Whether a file shows a part or a size of the designer's choice. */
+    public boolean isDrawn() {
+        return this == DRAWING;
+    }
+
+    /**
+     * Writes a graded pattern in this format. The same pattern gives the same bytes; the stream is not closed.
+     *
+     * @param drawn what a drawing shows; the others hold the whole pattern
+     */
+    public void write(Graded graded, Drawn drawn, OutputStream out) throws IOException {
         switch (this) {
             case WORKBOOK -> PatternWorkbook.write(graded, out);
             case TABLE -> CountsCsv.write(graded, out);
+            case DRAWING -> SvgWriter.write(drawn.of(graded), out);
         }
     }
 }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
+import org.eclipse.jdt.annotation.Nullable;
+
 /**
  * A value for each size of a pattern, as in {@code 56 (64, 72, 80)}.
  *
@@ -60,5 +62,16 @@ public record Sized<T>(List<Optional<T>> values) {
     /** The same list of other values. */
     public <R> Sized<R> map(Function<? super T, ? extends R> function) {
         return new Sized<R>(values.stream().map(value -> value.<R>map(function)).toList());
+    }
+
+    // written out since the compiler's null analysis refuses the generated one, depending on what else it has read before
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Sized<?> sized && values.equals(sized.values());
+    }
+
+    @Override
+    public int hashCode() {
+        return values.hashCode();
     }
 }

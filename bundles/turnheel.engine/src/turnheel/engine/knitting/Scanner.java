@@ -9,6 +9,8 @@ import java.util.Locale;
 final class Scanner {
 
     /** Digits of a number; a longer one is as unreadable as it is large. */
+    /** So far ahead the unit of a list of lengths is looked for, in characters. */
+    private static final int FURTHEST_UNIT = 240;
     private static final int LONGEST_NUMBER = 9;
 
     /** Characters in which a list of measurements comes to its unit. */
@@ -152,7 +154,12 @@ final class Scanner {
                     before = to;
                 }
                 int[] written = writtenFraction(line, whole ? to + skip : to);
-                if (whole && skip == 1 && written[1] > 0 && isMeasured(line, written[2])) {
+                int[] alone = writtenFraction(line, at);
+                if (whole && alone[1] > 0 && isOfInches(line, at, alone[2])) {
+                    text = "0";
+                    part = (double) alone[0] / alone[1];
+                    to = alone[2];
+                } else if (whole && skip == 1 && written[1] > 0 && isMeasured(line, written[2])) {
                     part = (double) written[0] / written[1];
                     to = written[2];
                 }
@@ -205,6 +212,20 @@ final class Scanner {
     private static boolean hasUnit(String line, int at) {
         int unit = at < line.length() && line.charAt(at) == ' ' ? at + 1 : at;
         return unit < line.length() && (line.startsWith("in", unit) || "\"”″".indexOf(line.charAt(unit)) >= 0);
+    }
+
+    /** Whether a fraction without a whole number stands in a list of inches: 3/4 (7/8, 1) in, but not 3/4/8 sts. */
+    private static boolean isOfInches(String line, int from, int at) {
+        int next = at;
+        int furthest = Math.min(line.length(), at + FURTHEST_UNIT);
+        if (from > 0 && line.charAt(from - 1) == '/' || next < furthest && line.charAt(next) == '/') {
+            return false;
+        }
+        while (next < furthest && !Character.isLetter(line.charAt(next))) {
+            next++;
+        }
+        return line.startsWith("in", next) && (next + 2 == line.length() || !Character.isLetter(line.charAt(next + 2)))
+                || line.startsWith("inch", next);
     }
 
     private static double fraction(char c) {

@@ -69,7 +69,17 @@ public final class HouseStyles {
                         .formatted(key, String.join(", ", table.keySet())));
             }
         });
+        requireClearFractions(table);
         return style(name, table, words);
+    }
+
+    /** A slash between sizes cannot be told from that of a fraction. */
+    private static void requireClearFractions(Map<String, String> table) {
+        boolean slash = table.get("sized.opening").contains("/") || table.get("sized.separator").contains("/");
+        if (slash && !table.get("lengths").strip().equals("cm")) {
+            throw new IllegalArgumentException(
+                    "sizes parted by a slash cannot be told from fractions of an inch; write lengths=cm, or another separator");
+        }
     }
 
     private static HouseStyle style(String name, Map<String, String> table, Map<String, String> words) {

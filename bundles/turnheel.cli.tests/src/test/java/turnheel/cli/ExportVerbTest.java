@@ -48,7 +48,7 @@ class ExportVerbTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {"gull.xlsx", "gull.csv"})
+    @ValueSource(strings = {"gull.xlsx", "gull.csv", "gull.svg"})
     void givesTheSameBytesForTheSamePattern(String name) throws IOException {
         Path file = Patterns.toeUp(folder);
         Path target = folder.resolve(name);
@@ -110,6 +110,54 @@ class ExportVerbTest {
         Path target = folder.resolve("gull.csv");
         assertEquals(1, Run.of("export", file, "--to", target).exitCode());
         assertTrue(Files.exists(target));
+    }
+
+    private String drawing(Path pattern, Object... options) throws IOException {
+        Path target = folder.resolve("drawn.svg");
+        Object[] command = new Object[options.length + 5];
+        System.arraycopy(new Object[] {"export", pattern, "--to", target, "--force"}, 0, command, 0, 5);
+        System.arraycopy(options, 0, command, 5, options.length);
+        Run.of(command).clean();
+        return Files.readString(target);
+    }
+
+    @Test
+    void drawsTheOutlinesOfAllSizesUnlessToldOtherwise() throws IOException {
+        Path file = Patterns.toeUp(folder);
+        assertTrue(drawing(file).contains("finished measurements, all sizes</title>"));
+        assertEquals(drawing(file), drawing(file, "--part", "outline"));
+        assertTrue(drawing(file, "--size", "L").contains("finished measurements, size L</title>"));
+        assertTrue(drawing(file, "--part", "toe", "--size", "M").contains("Toe, size M</title>"));
+        String everySize = drawing(file, "--part", "heel");
+        assertTrue(everySize.contains(">Heel, size M<") && everySize.contains(">Heel, size L<"), everySize);
+    }
+
+    @Test
+    void refusesADrawingOfWhatIsNotThere() throws IOException {
+        Path file = Patterns.toeUp(folder);
+        Path target = folder.resolve("out.svg");
+        Run.of("export", file, "--to", target, "--part", "gusset").refused(target, "no gusset");
+        Run.of("export", file, "--to", target, "--part", "tow").refused("\"tow\"", "Did you mean toe?");
+        Run.of("export", file, "--to", target, "--size", "Q").refused("\"Q\"", "M, L");
+        assertFalse(Files.exists(target));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"--part, toe", "--size, M"})
+    void refusesToExportLessThanTheWholePatternElsewhere(String option, String value) {
+        Path target = folder.resolve("gull.csv");
+        Run.of("export", Patterns.toeUp(folder), "--to", target, option, value).refused(option, target, ".svg");
+        assertFalse(Files.exists(target));
+    }
+
+    @Test
+    void aSizeThatIsDrawnAloneNeedsItsOwnMeasurementsOnly() throws IOException {
+        Path file = Patterns.toeUp(folder);
+        Files.writeString(file, Files.readString(file).replaceFirst("\\s*<input key=\"body.footLength[^>]*>", ""));
+        Path target = folder.resolve("gull.svg");
+        Run.of("export", file, "--to", target, "--size", "M").refused("size M", "body.footLength");
+        Run.of("export", file, "--to", target, "--size", "L");
+        assertTrue(Files.readString(target).contains("size L</title>"));
     }
 
     @Test

@@ -66,6 +66,8 @@ class JsonSchemaTest {
         holds("turnheel-rounds-1", "rounds", file, "--json", "--size", "1–2");
         holds("turnheel-text-1", "write", file, "--json");
         holds("turnheel-text-1", "write", file, "--json", "--size", "1–2", "--style", "longhand");
+        holds("turnheel-find-round-1", "find-round", file, "--json", "--size", "M");
+        holds("turnheel-find-round-1", "find-round", file, "--json", "--size", "M", "--stitches", "43");
         holds("turnheel-queries-1", "check", file, "--json");
         Path fight = folder.resolve("fight.turnheel");
         Run.of("new", fight, "--size", Patterns.M, "--cuff", "rib-3x3", "--stitch-pattern", "instep: 6+3");
@@ -81,7 +83,8 @@ class JsonSchemaTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {"new", "set", "sizes", "shoe", "grade", "why", "options", "rounds", "text", "queries", "export"})
+    @ValueSource(strings = {"new", "set", "sizes", "shoe", "grade", "why", "options", "rounds", "find-round", "text",
+            "queries", "export"})
     void theSchemaRefusesWhatIsNoSuchDocument(String name) throws IOException {
         Schema schema = schema("turnheel-" + name + "-1");
         assertFalse(schema.validate("{\"schema\":\"turnheel-%s/2\"}".formatted(name), InputFormat.JSON).isEmpty());

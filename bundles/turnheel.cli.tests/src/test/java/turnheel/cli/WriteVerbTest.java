@@ -64,6 +64,7 @@ class WriteVerbTest {
                 sized.opening=/
                 sized.separator=/
                 sized.closing=
+                lengths=cm
                 word.name.increase=Growing rnd
                 """);
         Run run = Run.of("write", file, "--style", style).clean();

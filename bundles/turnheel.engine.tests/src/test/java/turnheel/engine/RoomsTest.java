@@ -42,6 +42,7 @@ class RoomsTest {
             Map.entry("wording", Set.of()),
             Map.entry("writing", Set.of("wording", "instruction", "shaping", "grading", "design", "stitch")),
             Map.entry("knitting", Set.of("instruction", "query", "design", "term", "stitch")),
+            Map.entry("drawing", Set.of("shaping", "grading", "design", "stitch")),
             Map.entry("yarn", Set.of("shaping", "grading", "design", "term", "stitch")),
             Map.entry("checks", Set.of("yarn", "grading", "query", "design", "term")));
 

@@ -28,6 +28,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 import turnheel.engine.grading.Graded;
 import turnheel.engine.yarn.Patterns;
+import turnheel.exchange.drawing.Drawn;
 
 class ExportsTest {
 
@@ -39,7 +40,7 @@ class ExportsTest {
 
     private static byte[] expected(ExportFormat format) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        format.write(GRADED, out);
+        format.write(GRADED, Drawn.OUTLINES, out);
         return out.toByteArray();
     }
 
@@ -76,7 +77,7 @@ class ExportsTest {
     @ValueSource(strings = {"socks", "socks.", "socks.doc", "xlsx", ".xlsx", "socks.xlsx.bak", "csv/"})
     void anUnknownEndingIsRefusedAndTheKnownOnesAreListed(String name) throws IOException {
         String message = refusal(folder.resolve(name), true);
-        assertTrue(message.contains(".xlsx, .csv"), message);
+        assertTrue(message.contains(".xlsx, .csv, .svg"), message);
         assertEquals(List.of(), namesInFolder());
     }
 

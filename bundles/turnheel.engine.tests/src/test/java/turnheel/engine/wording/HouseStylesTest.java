@@ -25,7 +25,7 @@ class HouseStylesTest {
         assertEquals("56 (64, 72, 80)", HouseStyles.usual().sized(values("56", "64", "72", "80")));
         assertEquals("56 [64, 72, 80]", HouseStyles.shipped("longhand").sized(values("56", "64", "72", "80")));
         HouseStyle slashes = HouseStyles.read("own", Map.of("sized.opening", "/", "sized.separator", "/",
-                "sized.closing", "", "sized.dash", "x"));
+                "sized.closing", "", "sized.dash", "x", "lengths", "cm"));
         assertEquals("56/x/72", slashes.sized(values("56", "", "72")));
     }
 
@@ -59,6 +59,7 @@ class HouseStylesTest {
             percent.decimals, 9,      0 1 2
             sized.dash,       ' ',    sized.dash
             colour,           red,    sized.opening
+            sized.separator,  /,      lengths=cm
             word.nonsense,    x,      nonsense
             """)
     void refusesWhatDoesNotSuitAKeyAndSaysWhatWould(String key, String value, String named) {

@@ -114,10 +114,11 @@ class WrittenTextKnitsTest {
     /** The styles that ship, and one with other marks, units and words. */
     @Provide
     Arbitrary<HouseStyle> styles() {
-        HouseStyle own = HouseStyles.read("own", Map.of("sized.opening", "/", "sized.separator", "/", "sized.closing", "",
-                "sized.dash", "-", "lengths", "in", "inch.denominator", "8", "english", "UK",
-                "word.stitch.SLIP_SLIP_KNIT.once", "skp", "word.marker.SLIP", "slip marker"));
-        return Arbitraries.of(HouseStyles.usual(), HouseStyles.shipped("longhand"), own);
+        HouseStyle slashes = HouseStyles.read("slashes", Map.of("sized.opening", "/", "sized.separator", "/",
+                "sized.closing", "", "sized.dash", "-", "lengths", "cm", "english", "UK"));
+        HouseStyle inches = HouseStyles.read("inches", Map.of("sized.opening", " [", "sized.closing", "]", "lengths", "in",
+                "inch.denominator", "8", "word.stitch.SLIP_SLIP_KNIT.once", "skp", "word.marker.SLIP", "slip marker"));
+        return Arbitraries.of(HouseStyles.usual(), HouseStyles.shipped("longhand"), slashes, inches);
     }
 
     @Provide

@@ -1,0 +1,60 @@
+package turnheel.exchange.drawing;
+
+import java.util.Optional;
+
+import turnheel.engine.drawing.ChartedPart;
+import turnheel.engine.drawing.OutlineDrawing;
+import turnheel.engine.drawing.Picture;
+import turnheel.engine.drawing.StitchChart;
+import turnheel.engine.grading.Graded;
+import turnheel.engine.grading.GradedSize;
+
+/**
+ * What of a pattern is drawn.
+ *
+ * @param size label of the only size; empty for all of them
+ */
+public record Drawn(What what, Optional<String> size) {
+
+    /** What a drawing can show. */
+    public enum What {
+        /** The finished sock with its measurements. */
+        OUTLINE,
+        /** A chart of a part's rounds. */
+        TOE, HEEL, GUSSET
+    }
+
+    /** The outlines of all sizes. */
+    public static final Drawn OUTLINES = new Drawn(What.OUTLINE, Optional.empty());
+
+    private Optional<ChartedPart> charted() {
+        return switch (what) {
+            case OUTLINE -> Optional.empty();
+            case TOE -> Optional.of(ChartedPart.TOE);
+            case HEEL -> Optional.of(ChartedPart.HEEL);
+            case GUSSET -> Optional.of(ChartedPart.GUSSET);
+        };
+    }
+
+    private boolean includes(GradedSize graded) {
+        return size.isEmpty() || size.get().equals(graded.label());
+    }
+
+    /** Whether there is anything to see: a sock without a gusset has no chart of one. */
+    public boolean showsSomething(Graded graded) {
+        return charted().isEmpty() || graded.sizes().stream().filter(this::includes)
+                .anyMatch(one -> charted().get().chart(graded, one).isPresent());
+    }
+
+    /**
+     * The picture.
+     *
+     * @throws IllegalArgumentException when the pattern has no such size
+     */
+    public Picture of(Graded graded) {
+        return charted().map(part -> size.map(label -> StitchChart.of(graded, part, label))
+                .orElseGet(() -> StitchChart.ofAll(graded, part)))
+                .orElseGet(() -> size.map(label -> OutlineDrawing.of(graded, label))
+                        .orElseGet(() -> OutlineDrawing.nested(graded)));
+    }
+}
