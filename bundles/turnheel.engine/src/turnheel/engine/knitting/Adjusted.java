@@ -11,8 +11,8 @@ final class Adjusted {
     }
 
     /**
-     * The ways in which the difference may lie between the markers, the likeliest first: the same in every section, half of it
-     * in the first and last one, all in the last, the first, or one in the middle.
+     * The ways in which the difference may lie between the markers, the likeliest first: the same in every section, half
+     * of it in the first and last one, all in the last, the first, or one in the middle.
      */
     static List<Needle> to(Needle needle, int loops) {
         List<Needle> needles = new ArrayList<>();

@@ -182,8 +182,8 @@ final class Assembly {
         Optional<Sized<Integer>> count = Optional.of(stated);
         return switch (line) {
             case Line.Worked worked -> new Line.Worked(worked.label(), worked.instructions(), count, worked.onlySizes());
-            case Line.RepeatRounds repeat -> new Line.RepeatRounds(repeat.target(), repeat.howOften(), repeat.ending(), count,
-                    repeat.onlySizes());
+            case Line.RepeatRounds repeat -> new Line.RepeatRounds(repeat.target(), repeat.howOften(), repeat.ending(),
+                    count, repeat.onlySizes());
             case Line.Even even -> new Line.Even(even.rounds(), even.goal(), even.repeatable(), even.asSet(), count,
                     even.onlySizes(), even.fabric());
             case Line.Section section -> section;

@@ -68,7 +68,8 @@ final class BodyReader {
             at = end + 1;
         }
         assembly.endLine();
-        boolean unread = queries.subList(before, queries.size()).stream().anyMatch(query -> query.check() == Check.TEXT_UNREAD);
+        boolean unread = queries.subList(before, queries.size()).stream()
+                .anyMatch(query -> query.check() == Check.TEXT_UNREAD);
         return unread ? ReadLine.Kind.UNREAD : any ? ReadLine.Kind.INSTRUCTION : ReadLine.Kind.REMARK;
     }
 

@@ -19,8 +19,8 @@ final class DecimalCommas {
         boolean open = false;
         for (int at = 0; at < line.length(); at++) {
             char c = line.charAt(at);
-            boolean between = c == ',' && at > 0 && at + 1 < line.length() && isDigit(line.charAt(at - 1))
-                    && isDigit(line.charAt(at + 1));
+            boolean between = c == ',' && at > 0 && at + 1 < line.length() && WrittenNumber.isDigit(line.charAt(at - 1))
+                    && WrittenNumber.isDigit(line.charAt(at + 1));
             if (c == '(' || c == '[' || c == '{') {
                 open = true;
                 separated = false;
@@ -38,9 +38,5 @@ final class DecimalCommas {
             }
         }
         return commas;
-    }
-
-    private static boolean isDigit(char c) {
-        return c >= '0' && c <= '9';
     }
 }

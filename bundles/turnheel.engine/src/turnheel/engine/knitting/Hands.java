@@ -40,8 +40,8 @@ final class Hands {
                     needle.addLoops(Loop.REGULAR, 1);
                 }
             }
-            case KNIT_TWO_TOGETHER, SLIP_SLIP_KNIT, SLIP_KNIT_PASS, KNIT_TWO_TOGETHER_BACK, PURL_TWO_TOGETHER, SLIP_SLIP_PURL,
-                    KNIT_THREE_TOGETHER, PURL_THREE_TOGETHER, SLIP_SLIP_SLIP_KNIT, SLIP_KNIT_TWO_PASS, SLIP_TWO_KNIT_PASS,
+            case KNIT_TWO_TOGETHER, SLIP_SLIP_KNIT, SLIP_KNIT_PASS, KNIT_TWO_TOGETHER_BACK, PURL_TWO_TOGETHER,
+                    SLIP_SLIP_PURL, KNIT_THREE_TOGETHER, PURL_THREE_TOGETHER, SLIP_SLIP_SLIP_KNIT, SLIP_KNIT_TWO_PASS, SLIP_TWO_KNIT_PASS,
                     SLIP_SLIP_KNIT_WITH_WRAPS, PURL_TWO_TOGETHER_WITH_WRAPS -> {
                 for (int i = 0; i < times; i++) {
                     join(stitch.takes());

@@ -69,7 +69,8 @@ final class Labels {
             Word word = words.get(at);
             if (word.is("(")) {
                 start = at + 1;
-            } else if (isFabric(word) && at > start && words.get(at + 1).kind() != Word.Kind.NUMBER && isName(words.subList(start, at))) {
+            } else if (isFabric(word) && at > start && words.get(at + 1).kind() != Word.Kind.NUMBER
+                    && isName(words.subList(start, at))) {
                 List<String> name = words.subList(start, at + 1).stream().map(Word::text).toList();
                 names.add(name, String.join(" ", name));
             }
@@ -103,6 +104,7 @@ final class Labels {
         }
         List<Sized<Integer>> ranges = sized.ranges(label.ranges());
         Fabric fabric = label.ROW() != null ? Fabric.ROW : Fabric.ROUND;
-        return new Read(new Label(fabric, Optional.of(ranges.getFirst()), Optional.of(ranges.getLast()), name, side), alternate);
+        Label numbered = new Label(fabric, Optional.of(ranges.getFirst()), Optional.of(ranges.getLast()), name, side);
+        return new Read(numbered, alternate);
     }
 }

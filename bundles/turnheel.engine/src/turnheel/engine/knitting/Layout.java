@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
+import turnheel.engine.knitting.grammar.Instructions;
+
 /** Cuts a text into paragraphs and tells headings and front matter from instructions. */
 final class Layout {
 
@@ -74,7 +76,8 @@ final class Layout {
 
     private static boolean goesOn(String line, String next) {
         String before = line.stripTrailing();
-        if (before.length() < SHORTEST_BROKEN_LINE || next.isBlank() || ".:!?".indexOf(before.charAt(before.length() - 1)) >= 0) {
+        if (before.length() < SHORTEST_BROKEN_LINE || next.isBlank()
+                || ".:!?".indexOf(before.charAt(before.length() - 1)) >= 0) {
             return false;
         }
         char first = next.stripLeading().charAt(0);
@@ -98,6 +101,10 @@ final class Layout {
         paragraphs.add(new Paragraph(Role.HEADING, name, words));
     }
 
+    private boolean isStitchPattern(String name) {
+        return table.list("stitch-pattern").contains(name.toLowerCase(Locale.ROOT));
+    }
+
     /** What stands in brackets tells its size, not its name. */
     private void stitchPattern(String title, List<Word> words) {
         int bracket = title.indexOf('(');
@@ -115,19 +122,31 @@ final class Layout {
         int colon = plain.indexOf(':');
         String before = colon < 0 ? "" : plain.substring(0, colon).strip();
         if (isFront(before)) {
-            List<Word> value = words.stream().filter(word -> word.line() > words.getFirst().line() || word.from() > colon).toList();
+            int first = words.getFirst().line();
+            List<Word> value = words.stream().filter(word -> word.line() > first || word.from() > colon).toList();
             paragraphs.add(new Paragraph(Role.FRONT, before, value));
             return;
         }
-        if (table.list("stitch-pattern").contains(before.toLowerCase(Locale.ROOT))) {
+        if (isStitchPattern(before)) {
             stitchPattern(plain.substring(colon + 1).strip(), words.stream().filter(word -> word.from() > colon).toList());
             return;
         }
-        boolean told = Labels.startsNumberedLabel(words) || !front;
+        boolean told = Labels.startsNumberedLabel(words) || !front || section.isEmpty() && tellsToWork(words);
         paragraphs.add(new Paragraph(told ? Role.BODY : Role.FRONT, section, words));
         if (told && front && !isFront(section)) {
             front = false;
         }
+    }
+
+    /** Whether a line before any heading begins with a word of the needle. */
+    private boolean tellsToWork(List<Word> words) {
+        Phrases.Found<ReadingWords.Meaning> first = table.phrases().longest(words, 0);
+        return first != null && switch (first.meaning().token()) {
+            case Instructions.CAST_ON, Instructions.KNIT, Instructions.PURL, Instructions.STITCH, Instructions.REPEAT,
+                    Instructions.BIND_OFF, Instructions.PICK_UP, Instructions.GRAFT, Instructions.FLAT_ON,
+                    Instructions.JOIN -> true;
+            default -> false;
+        };
     }
 
     /** A line of a list such as {@code RS – right side}; a heading such as {@code Toe – left foot} begins otherwise. */
@@ -145,9 +164,9 @@ final class Layout {
         char last = stripped.charAt(stripped.length() - 1);
         boolean colon = last == ':';
         boolean within = stripped.indexOf(':') >= 0 && !colon;
-        boolean parted = within && apart && !isFront(stripped.substring(0, stripped.indexOf(':')).strip())
-                && !Labels.startsLabel(words) && !table.list("sizes").contains(words.getFirst().text())
-                && !table.list("stitch-pattern").contains(stripped.substring(0, stripped.indexOf(':')).strip().toLowerCase(Locale.ROOT));
+        String before = within ? stripped.substring(0, stripped.indexOf(':')).strip() : "";
+        boolean parted = within && apart && !isFront(before) && !isStitchPattern(before) && !Labels.startsLabel(words)
+                && !table.list("sizes").contains(words.getFirst().text());
         boolean sentence = last == '.' || last == ';' || last == ',' || within && !parted;
         boolean explained = stripped.indexOf('=') >= 0 || front && explainsShortWord(words);
         boolean begins = !explained && Character.isUpperCase(stripped.charAt(0)) || paragraphs.isEmpty();

@@ -88,7 +88,8 @@ final class LineHands {
 
     /** Whether the first thing done is to free the loops of the cast-on, which lie beside the last stitch worked. */
     private static boolean freesCastOn(List<Instruction> instructions) {
-        return !instructions.isEmpty() && instructions.getFirst().equals(new Instruction.TakeOut(Instruction.Thread.PROVISIONAL_CAST_ON));
+        return !instructions.isEmpty()
+                && instructions.getFirst().equals(new Instruction.TakeOut(Instruction.Thread.PROVISIONAL_CAST_ON));
     }
 
     private void unit(Unit unit, int place) {

@@ -4,7 +4,7 @@ package turnheel.engine.knitting;
 enum Loop {
     /** Asks for nothing but to be worked. */
     REGULAR,
-    /** Like {@link #REGULAR}, but not worked since the work went flat: a turn before it leaves the edge of the part, no gap. */
+    /** Like {@link #REGULAR}, but not worked since the work went flat: a turn before it leaves an edge, no gap. */
     RESTING,
     /** A yarn-over that must be closed. */
     OPEN,

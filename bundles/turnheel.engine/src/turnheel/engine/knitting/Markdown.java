@@ -5,7 +5,8 @@ import java.util.regex.Pattern;
 /** Takes the signs of Markdown off a line and leaves every other character in its column. */
 final class Markdown {
 
-    private static final Pattern BEGINNING = Pattern.compile("^\\s*(#{1,6}(?=\\s)|>|[-+•](?=\\s)|\\*(?=\\s+[^*]*$)|\\d{1,3}\\)(?=\\s))");
+    private static final Pattern BEGINNING = Pattern
+            .compile("^\\s*(#{1,6}(?=\\s)|>|[-+•](?=\\s)|\\*(?=\\s+[^*]*$)|\\d{1,3}\\)(?=\\s))");
     private static final Pattern BOLD = Pattern.compile("\\*\\*|__");
     private static final Pattern ESCAPE = Pattern.compile("\\\\(?=[*_\\[\\]()#.!-])");
 

@@ -47,7 +47,8 @@ final class ReadingWords {
             if (key.startsWith("token.")) {
                 add(words.getString(key), new Meaning(token(key.substring("token.".length())), Stitch.KNIT));
             } else if (key.startsWith("stitch.")) {
-                add(words.getString(key), new Meaning(Instructions.STITCH, Stitch.valueOf(key.substring("stitch.".length()))));
+                Stitch stitch = Stitch.valueOf(key.substring("stitch.".length()));
+                add(words.getString(key), new Meaning(Instructions.STITCH, stitch));
             }
         }
     }

@@ -56,7 +56,8 @@ final class RepeatReader {
         if (howOften.EVERY() != null) {
             Sized<Integer> nth = howOften.sized() != null ? sized.whole(howOften.sized())
                     : Sized.all(howOften.OTHER() != null ? 2 : 1);
-            return new HowOften.Every(nth, howOften.times() == null ? Sized.all(1) : extents.often(howOften.times()).times());
+            Sized<Integer> times = howOften.times() == null ? Sized.all(1) : extents.often(howOften.times()).times();
+            return new HowOften.Every(nth, times);
         }
         Often often = extents.often(howOften.times());
         boolean inAll = !often.more() && (work || howOften.times().IN_ALL() != null);

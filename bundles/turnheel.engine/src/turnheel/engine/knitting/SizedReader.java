@@ -34,7 +34,8 @@ final class SizedReader {
 
     /** Whole or not, times a unit. */
     Sized<Double> measured(SizedContext sized, double unit) {
-        List<Optional<Double>> values = values(sized).stream().map(value -> number(value).map(number -> number * unit)).toList();
+        List<Optional<Double>> values = values(sized).stream()
+                .map(value -> number(value).map(number -> number * unit)).toList();
         return sized(values, sized);
     }
 

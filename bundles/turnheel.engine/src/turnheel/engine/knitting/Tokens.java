@@ -114,7 +114,8 @@ final class Tokens {
 
     private boolean isPreposition(List<Word> words, int at) {
         return table.list("preposition").contains(words.get(at).text()) && at + 1 < words.size()
-                && words.get(at + 1).kind() == Word.Kind.LETTERS && !table.list("after-unit").contains(words.get(at + 1).text());
+                && words.get(at + 1).kind() == Word.Kind.LETTERS
+                && !table.list("after-unit").contains(words.get(at + 1).text());
     }
 
     /** A place is told in any words that are no instruction, up to the next sign. */

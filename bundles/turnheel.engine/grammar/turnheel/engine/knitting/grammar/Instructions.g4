@@ -25,7 +25,7 @@ alternate : ~(OPEN | CLOSE | EOF)+ ;
 decoration : RIGHT_SIDE | WRONG_SIDE | OPEN decorated CLOSE ;
 decorated : (RIGHT_SIDE | WRONG_SIDE) (ROW | ROUND)? | (AND (ALL | EVERY) alternate) | NAME | ~CLOSE+ ;
 
-sentence : (pieces | result) (gap* result)* gap* EOF ;
+sentence : AND? (pieces | result) (gap* result)* (COMMA | SEMICOLON | COLON | DASH)* EOF ;
 
 /* What is on the needle, or by how much that changed. */
 result : OPEN result CLOSE | HAVE? ALL? sized (MORE | LESS)? STITCHES (CHANGED | REMAIN | ON | NEEDLE | ALL | IN_ALL)* ;
@@ -58,8 +58,8 @@ piece
     | nothing
     ;
 
-starred : STAR pieces gap* (REPEAT (FROM STAR+ (TO STAR)?)? | STAR gap* (REPEAT (FROM STAR+ (TO STAR)?)?)?) gap* extent? ;
-group : OPEN pieces CLOSE gap* REPEAT? extent? ;
+starred : STAR pieces gap* (REPEAT (FROM STAR+ (TO STAR)?)? | STAR (gap* REPEAT (FROM STAR+ (TO STAR)?)?)?) (gap* extent)? ;
+group : OPEN pieces CLOSE (gap* REPEAT? extent | gap* REPEAT)? ;
 
 /* How far, or how often, something goes on. */
 extent : to | AROUND | IN_ALL | times | EACH STITCHES to? ;
@@ -136,7 +136,7 @@ patternRound
       (OVER? to | (OVER | AROUND | ON | FOR)? (NEXT | ALL | LAST | OTHER | REMAIN)* sized? STITCHES | AROUND)?
     ;
 
-repeatRounds : (REPEAT | WORK) which gap* howOften? (gap* ending)? ;
+repeatRounds : (REPEAT | WORK) which (gap* howOften)? (gap* ending)? ;
 which
     : NAME (gap+ NAME)*
     | (LAST | THESE) sized? (ROUND | ROW)
