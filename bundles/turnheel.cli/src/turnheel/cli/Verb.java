@@ -23,7 +23,8 @@ abstract class Verb implements Callable<Integer> {
     /** All verbs, in the order of the help. */
     static List<Verb> all(Output output) {
         return List.of(new NewVerb(output), new SetVerb(output), new SizesVerb(output), new GradeVerb(output),
-                new RoundsVerb(output), new FindRoundVerb(output), new ExportVerb(output), new CheckVerb(output));
+                new RoundsVerb(output), new WriteVerb(output), new FindRoundVerb(output), new ExportVerb(output),
+                new CheckVerb(output));
     }
 
     /**

@@ -127,6 +127,14 @@ enum Words {
     /** {0} title, {1} size. */
     ROUNDS_TITLE,
     ROUNDS_NONE,
+    /** {0} file. */
+    NOT_A_TEXT_NAME,
+    /** {0} name, {1} list of styles, {2} ending of style files. */
+    STYLE_UNKNOWN,
+    /** {0} file, {1} sentence. */
+    STYLE_REFUSED,
+    /** {0} file. */
+    STYLE_NOT_UTF8,
     FIND_ROUND_NO_COUNT,
     FIND_ROUND_TOO_FEW,
     FIND_ROUND_NONE,

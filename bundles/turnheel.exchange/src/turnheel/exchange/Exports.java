@@ -2,6 +2,7 @@ package turnheel.exchange;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -39,6 +40,22 @@ public final class Exports {
             ByteArrayOutputStream content = new ByteArrayOutputStream();
             format.write(graded, drawn, content);
             WholeFile.write(target, content.toByteArray(), force);
+        } catch (IOException e) {
+            throw new ExportException(Words.text("failed", target.toString(), Words.reason(e)), e);
+        }
+    }
+
+    /**
+     * Writes a text in UTF-8. The file appears whole or not at all.
+     *
+     * @param force whether a file that exists is replaced
+     * @throws ExportException when the file exists and {@code force} was not given, or it cannot be written; whatever was
+     *     there before is unchanged
+     */
+    public static void writeText(String text, Path target, boolean force) throws ExportException {
+        check(target, force);
+        try {
+            WholeFile.write(target, text.getBytes(StandardCharsets.UTF_8), force);
         } catch (IOException e) {
             throw new ExportException(Words.text("failed", target.toString(), Words.reason(e)), e);
         }

@@ -12,9 +12,12 @@ import turnheel.engine.stitch.Stitch;
  * what is meant.
  */
 enum Symbol {
-    KNIT, PURL, KNIT_TWISTED, SLIP, YARN_OVER, MAKE_LEFT, MAKE_RIGHT, LIFTED_LEFT, LIFTED_RIGHT, FRONT_AND_BACK,
-    TWO_TOGETHER_RIGHT, TWO_TOGETHER_LEFT, PURL_TWO_TOGETHER, PURL_TWO_TOGETHER_LEFT, THREE_TOGETHER,
-    PURL_THREE_TOGETHER, WITH_WRAPS_RIGHT, WITH_WRAPS_LEFT, PICK_UP, FREED_LOOP, CAST_ON, PROVISIONAL_CAST_ON, BIND_OFF, SEW_DOWN, WITH_EDGE, GRAFT,
+    KNIT, PURL, KNIT_TWISTED, PURL_TWISTED, SLIP, YARN_OVER, MAKE_ONE, MAKE_PURL, MAKE_LEFT, MAKE_RIGHT, LIFTED_LEFT,
+            LIFTED_RIGHT, FRONT_AND_BACK,
+    PURL_FRONT_AND_BACK, THREE_TOGETHER_LEFT, THREE_TOGETHER_CENTRED, TWO_TOGETHER_RIGHT, TWO_TOGETHER_LEFT,
+            PURL_TWO_TOGETHER, PURL_TWO_TOGETHER_LEFT, THREE_TOGETHER,
+    PURL_THREE_TOGETHER, WITH_WRAPS_RIGHT, WITH_WRAPS_LEFT, PICK_UP, FREED_LOOP, CAST_ON, PROVISIONAL_CAST_ON, BIND_OFF,
+            SEW_DOWN, WITH_EDGE, GRAFT,
     DRAW_CLOSED, WRAP, WITH_WRAPS, MAKE_TWIN, TWIN, MAKE_DOUBLE, DOUBLE, NO_STITCH, TURN;
 
     /** Signs that mean another stitch on the wrong side. */
@@ -32,15 +35,23 @@ enum Symbol {
             case PURL -> wrong ? KNIT : PURL;
             case SLIP -> SLIP;
             case KNIT_THROUGH_BACK -> KNIT_TWISTED;
-            case YARN_OVER -> YARN_OVER;
+            case PURL_THROUGH_BACK -> wrong ? KNIT_TWISTED : PURL_TWISTED;
+            case YARN_OVER, BACKWARD_YARN_OVER -> YARN_OVER;
+            case MAKE_ONE -> MAKE_ONE;
+            case MAKE_ONE_PURL -> MAKE_PURL;
             case MAKE_ONE_LEFT -> MAKE_LEFT;
             case MAKE_ONE_RIGHT -> MAKE_RIGHT;
             case LIFTED_LEFT -> LIFTED_LEFT;
             case LIFTED_RIGHT -> LIFTED_RIGHT;
             case FRONT_AND_BACK -> FRONT_AND_BACK;
+            case PURL_FRONT_AND_BACK -> PURL_FRONT_AND_BACK;
             case KNIT_TWO_TOGETHER -> wrong ? PURL_TWO_TOGETHER : TWO_TOGETHER_RIGHT;
             case PURL_TWO_TOGETHER -> wrong ? TWO_TOGETHER_RIGHT : PURL_TWO_TOGETHER;
-            case SLIP_SLIP_KNIT -> wrong ? PURL_TWO_TOGETHER_LEFT : TWO_TOGETHER_LEFT;
+            case SLIP_SLIP_PURL -> wrong ? TWO_TOGETHER_LEFT : PURL_TWO_TOGETHER_LEFT;
+            case SLIP_SLIP_SLIP_KNIT, SLIP_KNIT_TWO_PASS -> THREE_TOGETHER_LEFT;
+            case SLIP_TWO_KNIT_PASS -> THREE_TOGETHER_CENTRED;
+            case SLIP_SLIP_KNIT, SLIP_KNIT_PASS, KNIT_TWO_TOGETHER_BACK ->
+                wrong ? PURL_TWO_TOGETHER_LEFT : TWO_TOGETHER_LEFT;
             case KNIT_THREE_TOGETHER -> wrong ? PURL_THREE_TOGETHER : THREE_TOGETHER;
             case PURL_THREE_TOGETHER -> wrong ? THREE_TOGETHER : PURL_THREE_TOGETHER;
             case PICK_UP_AND_KNIT -> PICK_UP;
@@ -92,6 +103,14 @@ enum Symbol {
             case KNIT -> List.of();
             case PURL -> List.of(dot(0.5, 0.5, 0.14));
             case KNIT_TWISTED -> List.of(twisted());
+            case PURL_TWISTED -> List.of(twisted(), stroke(0.3, 0.93, 0.7, 0.93));
+            case MAKE_ONE -> List.of(letterM());
+            case MAKE_PURL -> List.of(letterM(), dot(0.5, 0.8, 0.1));
+            case PURL_FRONT_AND_BACK -> List.of(strokes(0.22, 0.15, 0.5, 0.5, 0.78, 0.15), stroke(0.5, 0.5, 0.5, 0.82),
+                    dot(0.76, 0.7, 0.1));
+            case THREE_TOGETHER_LEFT -> List.of(falling, stroke(0.5, 0.5, 0.24, 0.82));
+            case THREE_TOGETHER_CENTRED ->
+                List.of(strokes(0.2, 0.82, 0.5, 0.18, 0.8, 0.82), stroke(0.5, 0.18, 0.5, 0.82));
             case SLIP -> List.of(strokes(0.2, 0.2, 0.5, 0.8, 0.8, 0.2));
             case YARN_OVER -> List.of(new Shape.Circle(new Point(0.5, 0.5), 0.28, Paint.edged(STROKE)));
             case MAKE_LEFT -> List.of(letterM(), strokes(0.62, 0.72, 0.38, 0.82, 0.62, 0.92));

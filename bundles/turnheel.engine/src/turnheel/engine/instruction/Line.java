@@ -8,7 +8,8 @@ import java.util.Set;
 /**
  * A sentence of a written pattern that tells a knitter to do something.
  *
- * <p>Labels are as they are printed and belong to their section: numbered rounds and rows, or names such as {@code Inc rnd}.
+ * <p>Labels are as they are printed and belong to their section: numbered rounds and rows, or names such as {@code Inc
+ * rnd}.
  */
 public sealed interface Line {
 
@@ -49,11 +50,20 @@ public sealed interface Line {
         }
     }
 
-    /** Earlier rounds are worked again. */
-    record RepeatRounds(Target target, HowOften howOften, Optional<Sized<Integer>> stated, Set<Integer> onlySizes)
-            implements Line {
+    /**
+     * Earlier rounds are worked again.
+     *
+     * @param ending the round of the last time after which the work stops; empty: the last one of the target
+     */
+    record RepeatRounds(Target target, HowOften howOften, Optional<Target> ending, Optional<Sized<Integer>> stated,
+            Set<Integer> onlySizes) implements Line {
         public RepeatRounds {
             onlySizes = Set.copyOf(onlySizes);
+        }
+
+        /** To the end of the target every time. */
+        public RepeatRounds(Target target, HowOften howOften, Optional<Sized<Integer>> stated, Set<Integer> onlySizes) {
+            this(target, howOften, Optional.empty(), stated, onlySizes);
         }
     }
 
@@ -81,23 +91,69 @@ public sealed interface Line {
         record More(Sized<Integer> times) implements HowOften {
         }
 
+        /** So many times with the first. */
+        record InAll(Sized<Integer> times) implements HowOften {
+        }
+
+        /** So many times more, each after {@code nth} − 1 plain rounds, as in {@code every 4th rnd 6 more times}. */
+        record Every(Sized<Integer> nth, Sized<Integer> times) implements HowOften {
+        }
+
         /** Until so many stitches are on the needle. */
         record UntilRemain(Sized<Integer> stitches) implements HowOften {
+        }
+
+        /** Until no gap and no stitch that a turn marked is left. */
+        record UntilAllWorked() implements HowOften {
         }
     }
 
     /**
-     * Rounds without shaping: {@code work 20 rnds even}, or {@code work even until foot measures 18 cm}.
+     * Rounds without shaping: {@code k 20 rnds}, or {@code work even until foot measures 18 cm}.
      *
      * @param rounds how many; empty when only a length is told
-     * @param lengthMm the length told, in mm; empty when only rounds are told or the knitter's own foot tells
-     * @param repeatable which numbered rounds it repeats, as in {@code rep rnds 1-2 for 18 rnds}; empty: plain knitting or as set
+     * @param goal the length told, if any
+     * @param repeatable which numbered rounds it repeats, as in {@code rep rnds 1-2 for 18 rnds}; empty: plain, or as
+     *     set
+     * @param asSet whether the stitches are worked as they were before, as in {@code work 20 rnds even as set}
+     * @param fabric whether it is worked in rounds or in flat rows
      */
-    record Even(Optional<Sized<Integer>> rounds, Optional<Sized<Double>> lengthMm, Optional<Target> repeatable,
-            Optional<Sized<Integer>> stated, Set<Integer> onlySizes) implements Line {
+    record Even(Optional<Sized<Integer>> rounds, Optional<Goal> goal, Optional<Target> repeatable, boolean asSet,
+            Optional<Sized<Integer>> stated, Set<Integer> onlySizes, Fabric fabric) implements Line {
         public Even {
             onlySizes = Set.copyOf(onlySizes);
         }
+
+        /** In the round. */
+        public Even(Optional<Sized<Integer>> rounds, Optional<Goal> goal, Optional<Target> repeatable, boolean asSet,
+                Optional<Sized<Integer>> stated, Set<Integer> onlySizes) {
+            this(rounds, goal, repeatable, asSet, stated, onlySizes, Fabric.ROUND);
+        }
+    }
+
+    /** The length at which rounds without shaping end. */
+    sealed interface Goal {
+        /** Measured in mm on what is knitted so far, from the place that the text names. */
+        record Measures(MeasuredPart part, Sized<Double> lengthMm) implements Goal {
+        }
+
+        /** So many mm less than the foot of the person who will wear it. */
+        record LessThanFoot(Sized<Double> lessMm) implements Goal {
+        }
+    }
+
+    /** What is measured. */
+    enum MeasuredPart {
+        /** From the tip of the toe. */
+        FOOT,
+        FOOT_FROM_HEEL,
+        /** From the opening that is left for a heel. */
+        FOOT_FROM_OPENING,
+        /** From the heel. */
+        LEG,
+        LEG_FROM_CUFF, CUFF,
+        /** From its beginning. */
+        PIECE
     }
 
     /** A heading: labels before it are not meant by what follows. */

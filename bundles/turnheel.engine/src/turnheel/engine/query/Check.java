@@ -92,7 +92,41 @@ public enum Check {
     /** An own row reads itself, perhaps by way of others. */
     OWN_CIRCULAR("own.circular", ERROR),
     /** The formula of an own row gives no number, such as a division by zero. */
-    OWN_NO_NUMBER("own.no-number", ERROR);
+    OWN_NO_NUMBER("own.no-number", ERROR),
+    /** A text states another count than its instructions give. */
+    TEXT_COUNT("text.count-differs", ERROR),
+    /** A round or row asks for more stitches than there are, or leaves some. */
+    TEXT_ROUND("text.round-not-used-up", ERROR),
+    /** A repeat does not come out even over the stitches that it is worked on. */
+    TEXT_REPEAT("text.repeat-misfit", ERROR),
+    /** A list of values has not one for each size. */
+    TEXT_SIZES("text.sizes-number", ERROR),
+    /** A yarn-over is worked open in a text that closes them. */
+    TEXT_YARN_OVER("text.yarn-over-open", WARNING),
+    /** A stitch that closes a yarn-over meets none. */
+    TEXT_CLOSING("text.closing-meets-none", ERROR),
+    /** A gap, a wrap, a twin or a double stitch is passed over and leaves a hole. */
+    TEXT_GAP("text.gap-open", WARNING),
+    /** A text names a gap or a marked stitch that is not there. */
+    TEXT_GAP_MISSING("text.gap-missing", ERROR),
+    /** A text names a marker that is not there. */
+    TEXT_MARKER("text.marker-missing", ERROR),
+    /** A flat row neither turns nor comes to its end. */
+    TEXT_ROW("text.row-not-turned", ERROR),
+    /** A row or round begins on another side than the text tells. */
+    TEXT_SIDE("text.side-differs", WARNING),
+    /** Rounds are repeated that the section does not have. */
+    TEXT_ROUNDS_MISSING("text.rounds-missing", ERROR),
+    /** A repeat ends with a round that it does not have. */
+    TEXT_ENDING("text.ending-differs", ERROR),
+    /** More stitches are taken off hold than lie there. */
+    TEXT_HELD("text.held-missing", ERROR),
+    /** A number is greater than any sock needs. */
+    TEXT_TOO_LARGE("text.number-too-large", ERROR),
+    /** A chart, a stitch pattern or a section is referred to that is not there. */
+    TEXT_REFERENCE("text.reference-missing", ERROR),
+    /** A sentence is no instruction that can be read. */
+    TEXT_UNREAD("text.unread", WARNING);
 
     private final String id;
     private final Severity severity;

@@ -18,13 +18,17 @@ public final class Sentences {
     /** The sentence, without the sizes: every place that shows a query has a column or a prefix for them. */
     public static String of(Query query) {
         String pattern = WORDS.getString(query.check().id());
-        if (OwnRow.isOwn(query.key())) {
-            // a query does not hold the label of the row, and the key is the designer's own word as well
-            String row = query.key().name();
-            return MessageFormat.format(pattern, row, row, query.expected(), query.found(), "");
-        }
-        Parameter parameter = Catalogue.parameter(query.key());
-        return MessageFormat.format(pattern, parameter.label(), query.key().name(), query.expected(), query.found(),
-                parameter.unit().symbol());
+        return switch (query.place()) {
+            case Place.Row(var key) when OwnRow.isOwn(key) -> {
+                // a query does not hold the label of the row, and the key is the designer's own word as well
+                yield MessageFormat.format(pattern, key.name(), key.name(), query.expected(), query.found(), "");
+            }
+            case Place.Row(var key) -> {
+                Parameter parameter = Catalogue.parameter(key);
+                yield MessageFormat.format(pattern, parameter.label(), key.name(), query.expected(), query.found(),
+                        parameter.unit().symbol());
+            }
+            case Place.Text text -> MessageFormat.format(pattern, "", "", query.expected(), query.found(), "");
+        };
     }
 }

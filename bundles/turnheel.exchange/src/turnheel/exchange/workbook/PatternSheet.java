@@ -6,7 +6,7 @@ import turnheel.engine.design.Design;
 import turnheel.engine.design.Materials;
 import turnheel.engine.design.YarnLine;
 import turnheel.engine.grading.Graded;
-import turnheel.exchange.imprint.Caution;
+import turnheel.engine.writing.Caution;
 import turnheel.exchange.imprint.ContentHash;
 import turnheel.exchange.imprint.MaterialWords;
 import turnheel.exchange.imprint.PartWords;

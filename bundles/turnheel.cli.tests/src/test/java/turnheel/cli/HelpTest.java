@@ -38,7 +38,7 @@ class HelpTest {
         String help = Run.of("--help").clean().out();
         verbs().forEach(verb -> assertTrue(
                 Pattern.compile("(?m)^  %s +[A-Z]".formatted(verb)).matcher(help).find(), help));
-        assertEquals(8, verbs().count());
+        assertEquals(9, verbs().count());
     }
 
     @ParameterizedTest(name = "{0}")

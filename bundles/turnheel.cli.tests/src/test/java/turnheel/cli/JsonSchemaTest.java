@@ -64,6 +64,8 @@ class JsonSchemaTest {
         holds("turnheel-why-1", "grade", file, "--json", "--why", "body.footLength[M]");
         holds("turnheel-rounds-1", "rounds", file, "--json", "--size", "M");
         holds("turnheel-rounds-1", "rounds", file, "--json", "--size", "1–2");
+        holds("turnheel-text-1", "write", file, "--json");
+        holds("turnheel-text-1", "write", file, "--json", "--size", "1–2", "--style", "longhand");
         holds("turnheel-find-round-1", "find-round", file, "--json", "--size", "M");
         holds("turnheel-find-round-1", "find-round", file, "--json", "--size", "M", "--stitches", "43");
         holds("turnheel-queries-1", "check", file, "--json");
@@ -81,7 +83,7 @@ class JsonSchemaTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {"new", "set", "sizes", "shoe", "grade", "why", "options", "rounds", "find-round",
+    @ValueSource(strings = {"new", "set", "sizes", "shoe", "grade", "why", "options", "rounds", "find-round", "text",
             "queries", "export"})
     void theSchemaRefusesWhatIsNoSuchDocument(String name) throws IOException {
         Schema schema = schema("turnheel-" + name + "-1");

@@ -39,7 +39,9 @@ class RoomsTest {
             Map.entry("query", Set.of("design", "term")),
             Map.entry("grading", Set.of("formula", "query", "design", "term", "stitch")),
             Map.entry("shaping", Set.of("grading", "design", "stitch")),
-            Map.entry("writing", Set.of("shaping", "stitch")),
+            Map.entry("wording", Set.of()),
+            Map.entry("writing", Set.of("wording", "instruction", "yarn", "shaping", "grading", "design", "stitch")),
+            Map.entry("knitting", Set.of("instruction", "query", "design", "term", "stitch")),
             Map.entry("drawing", Set.of("shaping", "grading", "design", "stitch")),
             Map.entry("yarn", Set.of("shaping", "grading", "design", "term", "stitch")),
             Map.entry("checks", Set.of("yarn", "grading", "query", "design", "term")));
@@ -50,7 +52,8 @@ class RoomsTest {
 
     /** What a room that reads texts may use besides: a parser generated for it, in its own cellar. */
     private static final Map<String, List<String>> PARSERS =
-            Map.of("formula", List.of(ENGINE + "formula.grammar", "org.antlr.v4.runtime.."));
+            Map.of("formula", List.of(ENGINE + "formula.grammar", "org.antlr.v4.runtime.."),
+                    "knitting", List.of(ENGINE + "knitting.grammar", "org.antlr.v4.runtime.."));
 
     /** The engine alone, as far as people write it: the tests live in packages of the same names. */
     private static final JavaClasses CLASSES = new ClassFileImporter()

@@ -12,9 +12,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 import turnheel.engine.design.Design;
+import turnheel.engine.writing.Caution.Matter;
+import turnheel.engine.writing.Caution;
 import turnheel.engine.yarn.Patterns;
 import turnheel.exchange.Designs;
-import turnheel.exchange.imprint.Caution.Matter;
 
 class CautionTest {
 

@@ -1,10 +1,13 @@
-package turnheel.exchange.imprint;
+package turnheel.engine.writing;
 
 import static turnheel.engine.design.Catalogue.EASE_REACHED;
 import static turnheel.engine.design.Catalogue.FOOT_LENGTH;
 
+import java.text.MessageFormat;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.ResourceBundle;
 import java.util.function.DoublePredicate;
 
 import turnheel.engine.design.Parameter;
@@ -26,6 +29,8 @@ public record Caution(Matter matter, List<String> sizes) {
      * girls, 174 mm for boys, in the open part of the US child survey of 1977.
      */
     private static final double SMALL_CHILD_MM = 175;
+
+    private static final ResourceBundle WORDS = ResourceBundle.getBundle("turnheel.engine.writing.cautions");
 
     /** What a caution is about. */
     public enum Matter {
@@ -70,6 +75,7 @@ public record Caution(Matter matter, List<String> sizes) {
 
     /** The caution in words. */
     public String sentence() {
-        return Words.text("caution." + matter.name(), String.join(", ", sizes));
+        return new MessageFormat(WORDS.getString("caution." + matter.name()), Locale.ROOT)
+                .format(new Object[] {String.join(", ", sizes)});
     }
 }

@@ -1,0 +1,136 @@
+package turnheel.engine.writing;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import turnheel.engine.checks.Checks;
+import turnheel.engine.design.Cuff;
+import turnheel.engine.design.Direction;
+import turnheel.engine.design.Heel;
+import turnheel.engine.design.Leg;
+import turnheel.engine.design.Lengths;
+import turnheel.engine.design.StitchPattern;
+import turnheel.engine.design.Toe;
+import turnheel.engine.fixture.Deep;
+import turnheel.engine.fixture.Designs;
+import turnheel.engine.fixture.Draft;
+import turnheel.engine.fixture.RandomDesigns;
+import turnheel.engine.fixture.Repeatable;
+import turnheel.engine.grading.Graded;
+import turnheel.engine.grading.GradedSize;
+import turnheel.engine.query.Query;
+import turnheel.engine.query.Severity;
+import turnheel.engine.shaping.Rounds;
+import turnheel.engine.wording.HouseStyles;
+import turnheel.engine.wording.Vocabulary;
+
+/** The lines of every construction, followed loop by loop, give the rounds that shaping gives. */
+class WrittenLinesTest {
+
+    private static final Vocabulary VOCABULARY = Vocabulary.of(HouseStyles.usual());
+
+    static Stream<Draft> everyKindInBothDirections() {
+        List<Draft> drafts = new ArrayList<>();
+        for (Direction direction : Direction.values()) {
+            Draft six = Designs.toeUpInSixSizes().with(direction);
+            for (Toe toe : Designs.EVERY_TOE) {
+                drafts.add(six.with(toe));
+            }
+            for (Heel heel : Designs.EVERY_HEEL) {
+                drafts.add(six.with(heel));
+                // a toe with sides asks for the start of the round at the side
+                drafts.add(six.with(heel).with(Designs.WEDGE_TOE));
+            }
+            for (Leg leg : Designs.EVERY_LEG) {
+                drafts.add(six.with(leg));
+            }
+            for (Cuff cuff : Designs.EVERY_CUFF) {
+                drafts.add(six.with(cuff));
+            }
+            for (StitchPattern pattern : Designs.EVERY_STITCH_PATTERN) {
+                drafts.add(six.with(pattern));
+            }
+            for (Lengths lengths : Designs.EVERY_LENGTHS) {
+                for (Heel heel : Designs.ONE_HEEL_OF_EACH) {
+                    drafts.add(six.with(lengths).with(heel).with(Designs.EVERY_STITCH_PATTERN.getLast()));
+                }
+            }
+            // a knee that the leg narrows to again
+            drafts.add(six.with(Designs.EVERY_LEG.getLast()).with("body.calfCircumference = 380 mm; "
+                    + "body.kneeCircumference = 330 mm"));
+        }
+        return drafts.stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("everyKindInBothDirections")
+    void everyKindGivesTheRoundsOfEverySize(Draft draft) {
+        assertTrue(compared(draft) > 0, "no size of it is without errors");
+    }
+
+    @Property(seed = Repeatable.SEED, tries = 400, edgeCases = EdgeCasesMode.NONE)
+    void everySockGivesTheRoundsOfEverySize(@ForAll("usual") Draft draft) {
+        compared(draft);
+    }
+
+    @Deep
+    void everySockOfManyMoreGivesTheRoundsOfEverySize(@ForAll("usual") Draft draft) {
+        compared(draft);
+    }
+
+    /** Compares every size without errors; returns how many there are. */
+    private static int compared(Draft draft) {
+        Graded graded = draft.graded();
+        List<Query> queries = Checks.of(graded);
+        List<Chapter> chapters = Manuscripts.chapters(graded.design(), new Counts(graded), VOCABULARY);
+        int compared = 0;
+        for (int size = 0; size < graded.sizes().size(); size++) {
+            if (!hasError(queries, graded.sizes().get(size))) {
+                compare(graded, size, chapters);
+                compared++;
+            }
+        }
+        return compared;
+    }
+
+    private static void compare(Graded graded, int size, List<Chapter> chapters) {
+        Names names = Names.of(VOCABULARY);
+        KnittedLines hands = new KnittedLines(size, List.of(names.setUp(), names.pickUp(), names.next()));
+        try {
+            chapters.forEach(chapter -> hands.knit(chapter.lines()));
+        } catch (AssertionError misknit) {
+            throw new AssertionError("%s in size %d of%n%s".formatted(misknit.getMessage(), size,
+                    Renderings.plain(Manuscripts.write(graded, HouseStyles.usual()))), misknit);
+        }
+        List<KnittedLines.After> expected = new ArrayList<>();
+        Rounds.of(graded, graded.sizes().get(size)).stream().flatMap(part -> part.rounds().stream())
+                .filter(round -> round.number() > 0).forEach(round -> KnittedLines.After.add(expected,
+                        new KnittedLines.After(1, false, round.stitches(), round.openYarnOvers())));
+        boolean agree = expected.size() == hands.rounds().size();
+        for (int i = 0; agree && i < expected.size(); i++) {
+            agree = hands.rounds().get(i).agrees(expected.get(i));
+        }
+        assertTrue(agree, () -> "size %d: counted %s, followed %s in%n%s".formatted(size, expected, hands.rounds(),
+                Renderings.plain(Manuscripts.write(graded, HouseStyles.usual()))));
+    }
+
+    private static boolean hasError(List<Query> queries, GradedSize size) {
+        return queries.stream()
+                .anyMatch(query -> query.severity() == Severity.ERROR && query.sizes().contains(size.label()));
+    }
+
+    @Provide
+    Arbitrary<Draft> usual() {
+        return RandomDesigns.usual();
+    }
+}

@@ -1,0 +1,50 @@
+package turnheel.engine.wording;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * How a publisher prints patterns: marks, words and units. It changes no number.
+ *
+ * @param name how it is asked for
+ * @param opening before the second of several values
+ * @param separator between the further values
+ * @param closing after the last of several values
+ * @param dash in place of what a size does not have
+ * @param oneForAll whether a value on which all sizes agree is printed once
+ * @param abbreviations whether stitches and other words of the trade are abbreviated
+ * @param lengths which units lengths are printed in
+ * @param decimal the mark before decimals
+ * @param inchDenominator the finest fraction of an inch: 1, 2, 4 or 8
+ * @param percentDecimals decimals of percentages, 0 to 2
+ * @param words phrases of {@code vocabulary.properties} that it replaces, by their keys
+ */
+public record HouseStyle(String name, String opening, String separator, String closing, String dash, boolean oneForAll,
+        boolean abbreviations, English english, Lengths lengths, String decimal, int inchDenominator,
+        int percentDecimals, Map<String, String> words) {
+
+    /** Whose usage and spelling. */
+    public enum English {
+        US, UK
+    }
+
+    /** Units of printed lengths; where both are printed, centimetres come first. */
+    public enum Lengths {
+        CENTIMETRES, INCHES, BOTH
+    }
+
+    public HouseStyle {
+        words = Collections.unmodifiableMap(new TreeMap<>(words));
+    }
+
+    /** A value for each size as it is printed, as in {@code 56 (64, 72, 80)}; empty where a size does not have it. */
+    public String sized(List<Optional<String>> values) {
+        List<String> shown = values.stream().map(value -> value.orElse(dash)).toList();
+        boolean once = shown.size() == 1 || oneForAll && shown.stream().distinct().count() == 1;
+        return once ? shown.getFirst()
+                : shown.getFirst() + opening + String.join(separator, shown.subList(1, shown.size())) + closing;
+    }
+}

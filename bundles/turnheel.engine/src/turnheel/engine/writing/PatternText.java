@@ -1,0 +1,101 @@
+package turnheel.engine.writing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+import turnheel.engine.wording.HouseStyle;
+import turnheel.engine.wording.Vocabulary;
+
+/** A written pattern in the words of a house style, for all of its sizes or for one of them. */
+public final class PatternText {
+
+    private final HouseStyle style;
+    private final List<String> sizes;
+    private final List<Content> contents;
+    private final List<Paragraph> paragraphs;
+
+    PatternText(HouseStyle style, List<String> sizes, List<Content> contents) {
+        this.style = style;
+        this.sizes = List.copyOf(sizes);
+        this.contents = List.copyOf(contents);
+        this.paragraphs = made();
+    }
+
+    public HouseStyle style() {
+        return style;
+    }
+
+    /** The labels of the sizes that it is for, in the pattern's order. */
+    public List<String> sizes() {
+        return sizes;
+    }
+
+    /** What it says, in order. */
+    public List<Paragraph> paragraphs() {
+        return paragraphs;
+    }
+
+    /** A paragraph in one text, its values listed as the house style does. */
+    public String text(Paragraph paragraph) {
+        return PlainText.of(paragraph.pieces(), style);
+    }
+
+    /**
+     * The edition for one size: its values alone, without the lines and steps that it does not have.
+     *
+     * @throws IllegalArgumentException when the text is not for that size; the message lists those that it is for
+     */
+    public PatternText onlySize(String label) {
+        int size = sizes.indexOf(label);
+        if (size < 0) {
+            throw new IllegalArgumentException("the text is not for a size \"%s\"; it is for %s".formatted(label,
+                    String.join(", ", sizes)));
+        }
+        if (sizes.size() == 1) {
+            return this;
+        }
+        return new PatternText(style, List.of(label),
+                contents.stream().flatMap(content -> content.onlySize(size).stream()).toList());
+    }
+
+    private List<Paragraph> made() {
+        Vocabulary vocabulary = Vocabulary.of(style);
+        LineText lines = new LineText(vocabulary, new Lengths(style), sizes);
+        List<Paragraph> made = new ArrayList<>();
+        for (Content content : contents) {
+            switch (content) {
+                case Content.Prose(Role role, List<Piece> pieces) -> made.add(new Paragraph(role, pieces));
+                case Content.SizeList(List<String> labels) ->
+                    made.add(new Paragraph(Role.SIZES, sizes(vocabulary, labels)));
+                case Content.Told(var line) -> made.add(new Paragraph(Role.INSTRUCTION, lines.of(line)));
+                case Content.Abbreviations abbreviations -> made.addAll(abbreviations(vocabulary, lines));
+            }
+        }
+        return List.copyOf(made);
+    }
+
+    private static List<Piece> sizes(Vocabulary vocabulary, List<String> labels) {
+        String phrase = labels.size() == 1 ? vocabulary.phraseOfOne("front.sizes") : vocabulary.phrase("front.sizes");
+        return Phrase.filled(phrase, List.of(new Piece.Values(labels.stream().map(Optional::of).toList())));
+    }
+
+    private List<Paragraph> abbreviations(Vocabulary vocabulary, LineText lines) {
+        List<String> told = contents.stream().flatMap(content -> switch (content) {
+            case Content.Told(var line) -> Stream.of(PlainText.of(lines.of(line), style));
+            case Content.Prose prose when prose.role() == Role.NOTE || prose.role() == Role.GAUGE ->
+                Stream.of(PlainText.of(prose.pieces(), style));
+            case Content.Prose prose -> Stream.empty();
+            case Content.SizeList list -> Stream.empty();
+            case Content.Abbreviations abbreviations -> Stream.empty();
+        }).toList();
+        List<String> used = style.abbreviations() ? Abbreviations.used(vocabulary, told) : List.of();
+        List<Paragraph> list = new ArrayList<>();
+        if (!used.isEmpty()) {
+            list.add(new Paragraph(Role.HEADING, Phrase.words(vocabulary.phrase("heading.abbreviations"))));
+            used.forEach(entry -> list.add(new Paragraph(Role.ABBREVIATION, Phrase.words(entry))));
+        }
+        return list;
+    }
+}
