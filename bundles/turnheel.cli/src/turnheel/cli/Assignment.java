@@ -58,6 +58,9 @@ record Assignment(String text, CellName name, String value) {
         if (name.size().isEmpty() && (parameter == Catalogue.GAUGE_STITCHES || parameter == Catalogue.GAUGE_ROUNDS)) {
             return List.of(changeGauge(document, parameter));
         }
+        if (name.size().isEmpty() && parameter == Catalogue.NEEDLE) {
+            return List.of(changePattern(document, PatternOption.NEEDLE));
+        }
         List<Change> changes = new ArrayList<>();
         for (SizeElement size : sizes(document)) {
             changes.add(changeSize(size, parameter));
@@ -76,7 +79,7 @@ record Assignment(String text, CellName name, String value) {
         if (name.size().isPresent()) {
             throw new Refusal(Words.NOT_OF_A_SIZE.with(option.word()));
         }
-        if (value.isEmpty() && option != PatternOption.TITLE) {
+        if (value.isEmpty() && !option.mayBeEmpty()) {
             throw new Refusal(Words.VALUE_MISSING.with(option.word()));
         }
         String was = option.read(document);

@@ -8,7 +8,6 @@ import java.util.OptionalInt;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 
-import org.eclipse.jdt.annotation.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -35,10 +34,10 @@ final class FindRoundVerb extends Verb {
     private String label;
 
     @Option(names = "--stitches", paramLabel = "N")
-    private @Nullable Integer stitches;
+    private Integer stitches;
 
     @Option(names = "--open-yarn-overs", paramLabel = "K")
-    private @Nullable Integer openYarnOvers;
+    private Integer openYarnOvers;
 
     FindRoundVerb(Output output) {
         super(output);
@@ -75,7 +74,7 @@ final class FindRoundVerb extends Verb {
         }
     }
 
-    private static OptionalInt optional(@Nullable Integer number) {
+    private static OptionalInt optional(Integer number) {
         return number == null ? OptionalInt.empty() : OptionalInt.of(number);
     }
 

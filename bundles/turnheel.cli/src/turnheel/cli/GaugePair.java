@@ -1,8 +1,10 @@
 package turnheel.cli;
 
+import java.util.Optional;
 import java.util.regex.Matcher;
 
 import turnheel.engine.design.Gauge;
+import turnheel.engine.design.Swatch;
 import turnheel.model.Literals;
 import turnheel.model.pattern.Pattern;
 
@@ -12,11 +14,24 @@ record GaugePair(Gauge stitches, Gauge rounds) {
     private static final java.util.regex.Pattern SHAPE = java.util.regex.Pattern.compile(
             "\\s*([^\\s/]+?)\\s*[x×*]\\s*([^\\s/]+?)\\s*/\\s*(.+)");
 
+    /** The gauge that the swatch shows. */
+    private static final String OF_SWATCH = "swatch";
+
     static GaugePair of(Pattern document) {
         return new GaugePair(document.getStitchGauge(), document.getRoundGauge());
     }
 
-    static GaugePair parse(String given, String value) throws Refusal {
+    /**
+     * The gauges that a text says.
+     *
+     * @param swatch what the word {@code swatch} takes them from
+     */
+    static GaugePair parse(String given, String value, Optional<Swatch> swatch) throws Refusal {
+        if (value.strip().equals(OF_SWATCH)) {
+            Swatch measured = swatch.filter(piece -> piece.measured().isPresent())
+                    .orElseThrow(() -> new Refusal(Words.NO_MEASURED_SWATCH.with(given)));
+            return new GaugePair(measured.stitchGauge().orElseThrow(), measured.roundGauge().orElseThrow());
+        }
         Matcher matcher = SHAPE.matcher(value);
         if (!matcher.matches()) {
             throw new Refusal(Words.NOT_A_GAUGE.with(given, value));

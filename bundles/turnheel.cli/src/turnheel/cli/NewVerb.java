@@ -176,8 +176,23 @@ final class NewVerb extends Verb {
     }
 
     @Option(names = "--yarn", order = 170, paramLabel = "YARN")
-    private void yarn(String value) {
-        given.put(PatternOption.YARN, value);
+    private void yarns(List<String> values) {
+        give(PatternOption.YARN, values);
+    }
+
+    @Option(names = "--colour", order = 171, paramLabel = "COLOUR")
+    private void colours(List<String> values) {
+        give(PatternOption.COLOUR, values);
+    }
+
+    @Option(names = "--notion", order = 172, paramLabel = "TEXT")
+    private void notions(List<String> values) {
+        give(PatternOption.NOTION, values);
+    }
+
+    @Option(names = "--needle", order = 173, paramLabel = "LENGTH")
+    private void needle(String value) {
+        given.put(PatternOption.NEEDLE, value);
     }
 
     @Option(names = "--swatch", order = 180, paramLabel = "SWATCH")
@@ -232,6 +247,11 @@ final class NewVerb extends Verb {
             output().line(Words.NEW_WRITTEN.with(pattern.name(), labels.size(), String.join(", ", labels)));
         }
         return Verdict.noted(Checks.of(Patterns.grade(design)), output(), pattern.name());
+    }
+
+    /** What is given several times is one list. */
+    private void give(PatternOption option, List<String> values) {
+        given.put(option, String.join(";", values));
     }
 
     private static void addOwnRow(Pattern document, String text) throws Refusal {

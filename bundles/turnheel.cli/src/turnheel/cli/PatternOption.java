@@ -34,6 +34,7 @@ import static turnheel.model.pattern.PatternPackage.Literals.WEDGE_TOE_ELEMENT__
 import static turnheel.model.pattern.PatternPackage.Literals.WEDGE_TOE_ELEMENT__INCREASE;
 
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -59,12 +60,13 @@ import turnheel.model.pattern.StitchPatternElement;
 /**
  * What a designer decides for the whole pattern: an option of {@code new}, a name of {@code set}. The words for the
  * kinds of part are those of the command line; the others are those of the pattern file. Kinds of part come before what is
- * decided for them, so that {@code new} can apply them in this order.
+ * decided for them, and the swatch before the gauge that may be taken from it, so that {@code new} can apply them in this
+ * order.
  */
 enum PatternOption {
-    TITLE, DIRECTION, GAUGE, TOE, HEEL, LEG, CUFF, INCREASE, CAST_ON, LEAN, TURN, HEEL_TURN, FLAP, FLAP_FABRIC,
-    FLAP_EDGE, PICK_UP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS, STITCH_PATTERN, FOOT_LENGTH_MODE, LEG_LENGTH_MODE,
-    CUFF_LENGTH_MODE, SNAP, YARN, SWATCH;
+    TITLE, DIRECTION, YARN, COLOUR, NOTION, NEEDLE, SWATCH, GAUGE, TOE, HEEL, LEG, CUFF, INCREASE, CAST_ON, LEAN, TURN,
+    HEEL_TURN, FLAP, FLAP_FABRIC, FLAP_EDGE, PICK_UP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS, STITCH_PATTERN,
+    FOOT_LENGTH_MODE, LEG_LENGTH_MODE, CUFF_LENGTH_MODE, SNAP;
 
     String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
@@ -78,6 +80,11 @@ enum PatternOption {
         return Arrays.stream(values()).filter(option -> option.word().equals(word)).findFirst();
     }
 
+    /** Whether there need not be any. */
+    boolean mayBeEmpty() {
+        return EnumSet.of(TITLE, YARN, COLOUR, NOTION, NEEDLE, SWATCH).contains(this);
+    }
+
     /** What the document says, as it can be written on the command line; empty where its parts know no such choice. */
     String read(Pattern document) {
         return switch (this) {
@@ -89,8 +96,11 @@ enum PatternOption {
             case LEG -> kind(document, PATTERN__LEG);
             case CUFF -> CuffText.of(document.getCuff());
             case STITCH_PATTERN -> StitchPatternText.of(document.getStitchPatterns());
-            case YARN -> MaterialsText.yarn(Door.materials(document));
-            case SWATCH -> MaterialsText.swatch(Door.materials(document));
+            case YARN -> MaterialsText.yarns(Door.materials(document));
+            case COLOUR -> MaterialsText.colours(Door.materials(document));
+            case NOTION -> MaterialsText.notions(Door.materials(document));
+            case NEEDLE -> MaterialsText.needle(Door.materials(document));
+            case SWATCH -> SwatchText.of(Door.materials(document));
             case INCREASE, CAST_ON, LEAN, TURN, HEEL_TURN, FLAP, FLAP_FABRIC, FLAP_EDGE, PICK_UP, CAP, LENGTH,
                     LEG_COUNT, CUFF_ADJUSTS, FOOT_LENGTH_MODE, LEG_LENGTH_MODE, CUFF_LENGTH_MODE, SNAP -> places(document)
                     .map(place -> AttributeText.of(place.attribute(), place.value()))
@@ -107,14 +117,17 @@ enum PatternOption {
         switch (this) {
             case TITLE -> document.setTitle(value);
             case DIRECTION -> document.setDirection(Choice.of(given, value, Direction.class));
-            case GAUGE -> GaugePair.parse(given, value).writeTo(document);
+            case GAUGE -> GaugePair.parse(given, value, Door.materials(document).swatch()).writeTo(document);
             case TOE -> PartKind.write(document, PATTERN__TOE, given, value);
             case HEEL -> PartKind.write(document, PATTERN__HEEL, given, value);
             case LEG -> PartKind.write(document, PATTERN__LEG, given, value);
             case CUFF -> CuffText.write(document, given, value);
             case STITCH_PATTERN -> writeStitchPatterns(document, given, value);
-            case YARN -> write(document, MaterialsText.withYarn(Door.materials(document), given, value));
-            case SWATCH -> write(document, MaterialsText.withSwatch(Door.materials(document), given, value));
+            case YARN -> write(document, MaterialsText.withYarns(Door.materials(document), given, value));
+            case COLOUR -> write(document, MaterialsText.withColours(Door.materials(document), given, value));
+            case NOTION -> write(document, MaterialsText.withNotions(Door.materials(document), given, value));
+            case NEEDLE -> write(document, MaterialsText.withNeedle(Door.materials(document), given, value));
+            case SWATCH -> write(document, SwatchText.with(Door.materials(document), given, value));
             case INCREASE, CAST_ON, LEAN, TURN, HEEL_TURN, FLAP, FLAP_FABRIC, FLAP_EDGE, PICK_UP, CAP, LENGTH,
                     LEG_COUNT, CUFF_ADJUSTS -> writeChoice(document, given, value);
             case FOOT_LENGTH_MODE, LEG_LENGTH_MODE, CUFF_LENGTH_MODE, SNAP -> {
@@ -197,7 +210,8 @@ enum PatternOption {
             case LEG_LENGTH_MODE -> new EAttribute[] {LENGTHS_ELEMENT__LEG};
             case CUFF_LENGTH_MODE -> new EAttribute[] {LENGTHS_ELEMENT__CUFF};
             case SNAP -> new EAttribute[] {LENGTHS_ELEMENT__SNAP};
-            case TITLE, DIRECTION, GAUGE, TOE, HEEL, LEG, CUFF, STITCH_PATTERN, YARN, SWATCH -> new EAttribute[0];
+            case TITLE, DIRECTION, GAUGE, TOE, HEEL, LEG, CUFF, STITCH_PATTERN, YARN, COLOUR, NOTION, NEEDLE,
+                    SWATCH -> new EAttribute[0];
         };
     }
 }

@@ -78,7 +78,13 @@ enum Words {
     /** {0} option, {1} text. */
     NOT_A_YARN,
     /** {0} option, {1} text. */
+    NOT_A_COLOUR,
+    /** {0} option, {1} place. */
+    COLOUR_TWICE,
+    /** {0} option, {1} text. */
     NOT_A_SWATCH,
+    /** {0} option. */
+    NO_MEASURED_SWATCH,
     /** {0} text. */
     NOT_AN_OWN_ROW,
     /** {0} key. */

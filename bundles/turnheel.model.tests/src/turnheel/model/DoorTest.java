@@ -18,11 +18,13 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
+import turnheel.engine.design.ColourPlace;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.OwnRow;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.StitchPattern;
 import turnheel.model.DocumentProblem.Kind;
+import turnheel.model.pattern.ColourElement;
 import turnheel.model.pattern.EntryElement;
 import turnheel.model.pattern.OwnRowElement;
 import turnheel.model.pattern.Pattern;
@@ -70,6 +72,10 @@ class DoorTest {
             case YarnElement yarn -> {
                 yarn.setMetresPerBall(200);
                 yarn.setGramsPerBall(50);
+            }
+            case ColourElement colour -> {
+                colour.setPlace(ColourPlace.HEEL);
+                colour.setYarn(1);
             }
             case SwatchElement swatch -> {
                 swatch.setStitches(30);

@@ -11,6 +11,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import turnheel.engine.design.FlapLength;
 import turnheel.engine.design.PickUp;
 import turnheel.engine.design.Quantity;
+import turnheel.model.pattern.ColourElement;
 import turnheel.model.pattern.EntryElement;
 import turnheel.model.pattern.Pattern;
 import turnheel.model.pattern.PatternFactory;
@@ -54,11 +55,21 @@ final class EveryClass {
         if (object instanceof EntryElement) {
             return pattern.getSizes().getFirst();
         }
-        if (object instanceof YarnElement || object instanceof SwatchElement) {
+        if (object instanceof YarnElement || object instanceof SwatchElement || object instanceof ColourElement) {
             pattern.setMaterials(PatternFactory.eINSTANCE.createMaterialsElement());
+            if (object instanceof ColourElement) {
+                pattern.getMaterials().getYarns().add(yarn());
+            }
             return pattern.getMaterials();
         }
         return pattern;
+    }
+
+    private static YarnElement yarn() {
+        YarnElement yarn = PatternFactory.eINSTANCE.createYarnElement();
+        yarn.setMetresPerBall(200);
+        yarn.setGramsPerBall(50);
+        return yarn;
     }
 
     /** A value that can stand in a file, and is not the one that stands there by itself. */
@@ -73,12 +84,13 @@ final class EveryClass {
         }
         return switch (type.getSimpleName()) {
             case "int", "Integer" -> 3;
-            case "double" -> 2.5;
+            case "double", "Double" -> 2.5;
             case "boolean" -> true;
             case "FlapLength" -> FlapLength.parse("60 mm");
             case "PickUp" -> PickUp.parse("0.75 stitches/row");
             case "String" -> "text of " + attribute.getName();
             case "Gauge" -> Literals.gauge("8/1 in");
+            case "Length" -> Literals.length("12 mm");
             case "Key" -> Patterns.key("cuff.height");
             case "Quantity" -> Quantity.parse("12.5 cm");
             default -> throw new IllegalArgumentException("no value for " + type);

@@ -1,12 +1,14 @@
 package turnheel.model;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -20,6 +22,7 @@ import turnheel.engine.design.AfterthoughtHeel;
 import turnheel.engine.design.AsymmetricToe;
 import turnheel.engine.design.CalfLeg;
 import turnheel.engine.design.Catalogue;
+import turnheel.engine.design.ColourPlace;
 import turnheel.engine.design.Cuff;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.FlapHeel;
@@ -41,15 +44,18 @@ import turnheel.engine.design.Size;
 import turnheel.engine.design.StarToe;
 import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.StraightLeg;
+import turnheel.engine.design.Stranding;
 import turnheel.engine.design.Swatch;
 import turnheel.engine.design.Toe;
 import turnheel.engine.design.WedgeToe;
 import turnheel.engine.design.Yarn;
+import turnheel.engine.design.YarnLine;
 import turnheel.engine.term.Key;
 import turnheel.model.DocumentProblem.Kind;
 import turnheel.model.pattern.AfterthoughtHeelElement;
 import turnheel.model.pattern.AsymmetricToeElement;
 import turnheel.model.pattern.CalfLegElement;
+import turnheel.model.pattern.ColourElement;
 import turnheel.model.pattern.CuffElement;
 import turnheel.model.pattern.EntryElement;
 import turnheel.model.pattern.FlapHeelElement;
@@ -70,8 +76,10 @@ import turnheel.model.pattern.SizeElement;
 import turnheel.model.pattern.StarToeElement;
 import turnheel.model.pattern.StitchPatternElement;
 import turnheel.model.pattern.StraightLegElement;
+import turnheel.model.pattern.SwatchElement;
 import turnheel.model.pattern.ToeElement;
 import turnheel.model.pattern.WedgeToeElement;
+import turnheel.model.pattern.YarnElement;
 
 /**
  * The one way from the editable document to a design. What the engine refuses comes out as a problem with its place; an
@@ -166,8 +174,15 @@ public final class Door {
     }
 
     private static StitchPattern stitchPattern(StitchPatternElement element) {
-        return new StitchPattern(element.getZone(), element.getRepeat(), element.getEdge(), element.getRows(),
-                element.getFit(), element.getFewestFiller());
+        StitchPattern pattern = new StitchPattern(element.getZone(), element.getRepeat(), element.getEdge(),
+                element.getRows(), element.getFit(), element.getFewestFiller());
+        if (element.isStranded()) {
+            return pattern.with(new Stranding(optional(element.getLongestFloat())));
+        }
+        if (element.getLongestFloat() != null) {
+            throw new IllegalArgumentException("a longest float belongs to a stranded pattern only");
+        }
+        return pattern;
     }
 
     /**
@@ -183,12 +198,33 @@ public final class Door {
         if (element == null) {
             return Materials.UNDECIDED;
         }
-        Optional<Yarn> yarn = Optional.ofNullable(element.getYarn()).map(label -> new Yarn(
-                Objects.requireNonNullElse(label.getName(), ""), label.getMetresPerBall(), label.getGramsPerBall(),
-                optional(label.getCategory())));
-        Optional<Swatch> swatch = Optional.ofNullable(element.getSwatch())
-                .map(piece -> new Swatch(piece.getStitches(), piece.getRounds(), piece.getGrams()));
-        return new Materials(yarn, optional(element.getBalls()), swatch, new Share(element.getMarginPercent()));
+        List<YarnLine> yarns = element.getYarns().stream().map(Door::yarn).toList();
+        Map<ColourPlace, Integer> colours = new EnumMap<>(ColourPlace.class);
+        for (ColourElement colour : element.getColours()) {
+            if (colours.put(colour.getPlace(), colour.getYarn()) != null) {
+                throw new IllegalArgumentException("the %s has two colours".formatted(Literals.text(colour.getPlace())));
+            }
+        }
+        List<String> notions = element.getNotions() == null ? List.of()
+                : element.getNotions().lines().filter(line -> !line.isBlank()).toList();
+        return new Materials(yarns, colours, notions, Optional.ofNullable(element.getNeedle()),
+                Optional.ofNullable(element.getSwatch()).map(Door::swatch), new Share(element.getMarginPercent()));
+    }
+
+    private static YarnLine yarn(YarnElement label) {
+        Yarn yarn = new Yarn(Objects.requireNonNullElse(label.getName(), ""), label.getMetresPerBall(),
+                label.getGramsPerBall(), optional(label.getCategory()));
+        return new YarnLine(yarn, Objects.requireNonNullElse(label.getColour(), ""), optional(label.getBalls()));
+    }
+
+    private static Swatch swatch(SwatchElement piece) {
+        if ((piece.getWidth() == null) != (piece.getHeight() == null)) {
+            throw new IllegalArgumentException("a swatch is measured both ways or not at all");
+        }
+        Optional<Swatch.Measured> measured = piece.getWidth() == null ? Optional.empty()
+                : Optional.of(new Swatch.Measured(piece.getWidth(), piece.getHeight()));
+        OptionalDouble grams = piece.getGrams() == null ? OptionalDouble.empty() : OptionalDouble.of(piece.getGrams());
+        return new Swatch(piece.getStitches(), piece.getRounds(), grams, measured, piece.getWorked(), piece.isWashed());
     }
 
     private static Lengths lengths(LengthsElement element) {

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 import turnheel.engine.design.Gauge;
+import turnheel.engine.design.Length;
 import turnheel.engine.design.Quantity;
 
 /**
@@ -43,6 +44,19 @@ public final class Literals {
         }
         throw new IllegalArgumentException(
                 "\"%s\" is not a gauge; write one such as 32/10 cm or 8/1 in".formatted(text));
+    }
+
+    /**
+     * A length such as {@code 2.5 mm}.
+     *
+     * @throws IllegalArgumentException when the text is not a length
+     */
+    public static Length length(String text) {
+        if (Quantity.parse(text) instanceof Length length) {
+            return length;
+        }
+        throw new IllegalArgumentException(
+                "\"%s\" is not a length; write one such as 2.5 mm, 10 cm or 4 in".formatted(text));
     }
 
     private static String words(Class<? extends Enum<?>> kind) {

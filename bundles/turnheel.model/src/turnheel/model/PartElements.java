@@ -18,11 +18,14 @@ import turnheel.engine.design.ShortRowToe;
 import turnheel.engine.design.StarToe;
 import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.StraightLeg;
+import turnheel.engine.design.Swatch;
 import turnheel.engine.design.Toe;
 import turnheel.engine.design.WedgeToe;
+import turnheel.engine.design.YarnLine;
 import turnheel.model.pattern.AfterthoughtHeelElement;
 import turnheel.model.pattern.AsymmetricToeElement;
 import turnheel.model.pattern.CalfLegElement;
+import turnheel.model.pattern.ColourElement;
 import turnheel.model.pattern.CuffElement;
 import turnheel.model.pattern.FlapHeelElement;
 import turnheel.model.pattern.HeelElement;
@@ -156,6 +159,10 @@ public final class PartElements {
         element.setRows(pattern.rows());
         element.setFit(pattern.fit());
         element.setFewestFiller(pattern.fewestFiller());
+        pattern.stranding().ifPresent(stranding -> {
+            element.setStranded(true);
+            stranding.longestFloat().ifPresent(element::setLongestFloat);
+        });
         return element;
     }
 
@@ -163,22 +170,45 @@ public final class PartElements {
     public static MaterialsElement materials(Materials materials) {
         MaterialsElement element = FACTORY.createMaterialsElement();
         element.setMarginPercent(materials.margin().percent());
-        materials.balls().ifPresent(element::setBalls);
-        materials.yarn().ifPresent(yarn -> {
-            YarnElement label = FACTORY.createYarnElement();
-            label.setName(yarn.name());
-            label.setMetresPerBall(yarn.metresPerBall());
-            label.setGramsPerBall(yarn.gramsPerBall());
-            yarn.category().ifPresent(label::setCategory);
-            element.setYarn(label);
+        materials.needle().ifPresent(element::setNeedle);
+        if (!materials.notions().isEmpty()) {
+            element.setNotions(String.join("\n", materials.notions()));
+        }
+        materials.yarns().forEach(yarn -> element.getYarns().add(yarn(yarn)));
+        materials.colours().forEach((place, yarn) -> {
+            ColourElement colour = FACTORY.createColourElement();
+            colour.setPlace(place);
+            colour.setYarn(yarn);
+            element.getColours().add(colour);
         });
-        materials.swatch().ifPresent(swatch -> {
-            SwatchElement piece = FACTORY.createSwatchElement();
-            piece.setStitches(swatch.stitches());
-            piece.setRounds(swatch.rounds());
-            piece.setGrams(swatch.grams());
-            element.setSwatch(piece);
+        materials.swatch().ifPresent(swatch -> element.setSwatch(swatch(swatch)));
+        return element;
+    }
+
+    private static YarnElement yarn(YarnLine line) {
+        YarnElement element = FACTORY.createYarnElement();
+        element.setName(line.yarn().name());
+        element.setMetresPerBall(line.yarn().metresPerBall());
+        element.setGramsPerBall(line.yarn().gramsPerBall());
+        line.yarn().category().ifPresent(element::setCategory);
+        if (!line.colour().isEmpty()) {
+            element.setColour(line.colour());
+        }
+        line.balls().ifPresent(element::setBalls);
+        return element;
+    }
+
+    private static SwatchElement swatch(Swatch swatch) {
+        SwatchElement element = FACTORY.createSwatchElement();
+        element.setStitches(swatch.stitches());
+        element.setRounds(swatch.rounds());
+        swatch.grams().ifPresent(element::setGrams);
+        swatch.measured().ifPresent(size -> {
+            element.setWidth(size.width());
+            element.setHeight(size.height());
         });
+        element.setWorked(swatch.worked());
+        element.setWashed(swatch.washed());
         return element;
     }
 

@@ -3,23 +3,27 @@ package turnheel.model;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 import turnheel.engine.design.StitchPattern;
+import turnheel.engine.design.Stranding;
 import turnheel.model.pattern.StitchPatternElement;
 
 /**
  * Stitch patterns as a person writes them, several parted by semicolons: {@code instep: 6+1} is a repeat of 6 and an edge of
  * 1, {@code leg: 8x12} a repeat of 8 stitches and 12 rows, {@code instep: 10+1 panel} a centred panel and
- * {@code instep: 10+1 panel 3} one with at least 3 plain stitches a side.
+ * {@code instep: 10+1 panel 3} one with at least 3 plain stitches a side. {@code leg: 12x24 stranded 4} is worked in two
+ * colours, with floats over at most 4 stitches.
  */
 public final class StitchPatternText {
 
     private static final Pattern SHAPE = Pattern.compile(
             "\\s*(?<zone>[a-z]+)\\s*:\\s*(?<repeat>\\d{1,4})(?:\\s*\\+\\s*(?<edge>\\d{1,4}))?(?:\\s*[x×]\\s*(?<rows>\\d{1,4}))?"
-                    + "(?<panel>\\s+panel(?:\\s+(?<filler>\\d{1,3}))?)?\\s*");
+                    + "(?<panel>\\s+panel(?:\\s+(?<filler>\\d{1,3}))?)?"
+                    + "(?<stranded>\\s+stranded(?:\\s+(?<float>\\d{1,3}))?)?\\s*");
     private static final String PARTED = ";";
 
     private StitchPatternText() {
@@ -37,7 +41,8 @@ public final class StitchPatternText {
         };
         // joined, not formatted: a file has the same digits in every country
         return Literals.text(element.getZone()) + ": " + element.getRepeat() + "+" + element.getEdge() + "x"
-                + element.getRows() + panel;
+                + element.getRows() + panel + (element.isStranded() ? " stranded" : "")
+                + (element.getLongestFloat() == null ? "" : " " + element.getLongestFloat());
     }
 
     /**
@@ -65,8 +70,14 @@ public final class StitchPatternText {
         StitchPattern.Zone zone = Literals.parse(StitchPattern.Zone.class, matcher.group("zone"));
         StitchPattern.Fit fit = matcher.group("panel") == null ? StitchPattern.Fit.WHOLE_REPEATS
                 : StitchPattern.Fit.CENTRED_PANEL;
-        return new StitchPattern(zone, number(matcher, "repeat", "1"), number(matcher, "edge", "0"),
+        StitchPattern pattern = new StitchPattern(zone, number(matcher, "repeat", "1"), number(matcher, "edge", "0"),
                 number(matcher, "rows", "1"), fit, number(matcher, "filler", "1"));
+        if (matcher.group("stranded") == null) {
+            return pattern;
+        }
+        String longest = matcher.group("float");
+        return pattern.with(new Stranding(
+                longest == null ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(longest))));
     }
 
     private static int number(Matcher matcher, String group, String otherwise) {

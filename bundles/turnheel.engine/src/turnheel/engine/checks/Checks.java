@@ -29,7 +29,9 @@ public final class Checks {
             found.addAll(new NumberChecks(size, graded.queries()).check());
             found.addAll(new PartChecks(graded.design(), size).check());
             found.addAll(new LengthChecks(graded.design(), size).check());
-            found.addAll(new FitChecks(size).check());
+            found.addAll(new FitChecks(graded.design(), size).check());
+            found.addAll(new PatternChecks(graded.design(), size).check());
+            found.addAll(new SwatchChecks(graded.design().materials(), size).check());
             found.addAll(new YarnChecks(graded.design().materials(), size).check());
         }
         List<Key> rows = graded.parameters().stream().map(Parameter::key).toList();

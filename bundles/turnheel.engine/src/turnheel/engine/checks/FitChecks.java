@@ -10,6 +10,8 @@ import static turnheel.engine.design.Catalogue.STRETCH;
 
 import java.util.List;
 
+import turnheel.engine.design.Design;
+import turnheel.engine.design.StitchPattern.Zone;
 import turnheel.engine.grading.GradedSize;
 import turnheel.engine.query.Check;
 import turnheel.engine.query.Query;
@@ -26,22 +28,22 @@ final class FitChecks {
     private static final double PLAIN_STRETCH = 1.6;
     private static final double RIB_STRETCH = 1.8;
 
+    /** Floats hold the fabric: <em>common practice</em>. */
+    private static final double STRANDED_STRETCH = 1.3;
+
+    private final Design design;
     private final GradedSize size;
     private final Findings findings;
 
-    FitChecks(GradedSize size) {
+    FitChecks(Design design, GradedSize size) {
+        this.design = design;
         this.size = size;
         this.findings = new Findings(size.label());
     }
 
     List<Query> check() {
         size.cell(EASE_REACHED).ifPresent(cell -> ease(Findings.oneDecimal(cell.value())));
-        size.cell(STRETCH).ifPresent(cell -> {
-            boolean plainTooFar = stretch(Math.min(size.value(FOOT_STITCHES), size.value(LEG_STITCHES)), PLAIN_STRETCH);
-            if (!plainTooFar) {
-                stretch(size.value(CUFF_STITCHES), RIB_STRETCH);
-            }
-        });
+        size.cell(STRETCH).ifPresent(cell -> stretch());
         return findings.queries();
     }
 
@@ -51,6 +53,16 @@ final class FitChecks {
         } else if (percent < TIGHTEST_USUAL_PERCENT || percent > LOOSEST_USUAL_PERCENT) {
             findings.add(Check.EASE, EASE_REACHED,
                     Notation.number(TIGHTEST_USUAL_PERCENT) + " … " + Notation.number(LOOSEST_USUAL_PERCENT), percent);
+        }
+    }
+
+    /** The heel passes down the leg; a stitch pattern on the instep alone lies beside its way. */
+    private void stretch() {
+        boolean strandedLeg = design.stitchPattern(Zone.LEG).filter(pattern -> pattern.stranding().isPresent()).isPresent();
+        boolean tooFar = strandedLeg && stretch(size.value(LEG_STITCHES), STRANDED_STRETCH)
+                || stretch(Math.min(size.value(FOOT_STITCHES), size.value(LEG_STITCHES)), PLAIN_STRETCH);
+        if (!tooFar) {
+            stretch(size.value(CUFF_STITCHES), RIB_STRETCH);
         }
     }
 

@@ -6,8 +6,11 @@ import static turnheel.engine.design.Catalogue.YARN_METRES;
 
 import java.util.List;
 
+import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Materials;
-import turnheel.engine.design.Yarn;
+import turnheel.engine.design.Parameter;
+import turnheel.engine.design.YarnLine;
+import turnheel.engine.design.YarnRows;
 import turnheel.engine.grading.GradedSize;
 import turnheel.engine.query.Check;
 import turnheel.engine.query.Query;
@@ -35,11 +38,24 @@ final class YarnChecks {
     }
 
     List<Query> check() {
-        materials.yarn().ifPresent(yarn -> {
-            yarn.category().ifPresent(this::gauge);
-            size.cell(YARN_BALLS).ifPresent(cell -> balls(yarn, cell.value()));
-        });
+        List<YarnLine> yarns = materials.yarns();
+        materials.yarn().flatMap(yarn -> yarn.category().stream().boxed().findFirst()).ifPresent(this::gauge);
+        if (yarns.size() == 1) {
+            balls(yarns.getFirst(), YARN_METRES, YARN_BALLS);
+        } else {
+            for (int i = 0; i < yarns.size(); i++) {
+                colour(yarns.get(i), Catalogue.YARN_COLOURS.get(i));
+            }
+        }
         return findings.queries();
+    }
+
+    private void colour(YarnLine yarn, YarnRows rows) {
+        if (size.cell(rows.plainLoops()).filter(loops -> loops.value() == 0).isPresent()) {
+            findings.add(Check.YARN_UNUSED, rows.plainLoops(), "", 0);
+        } else {
+            balls(yarn, rows.metres(), rows.balls());
+        }
     }
 
     private void gauge(int category) {
@@ -51,15 +67,19 @@ final class YarnChecks {
                         Findings.oneDecimal(cell.value())));
     }
 
-    private void balls(Yarn yarn, double balls) {
-        if (materials.balls().isPresent() && balls > materials.balls().getAsInt()) {
-            findings.add(Check.YARN_BALLS, YARN_BALLS, Notation.number(materials.balls().getAsInt()), balls);
+    private void balls(YarnLine yarn, Parameter metres, Parameter row) {
+        if (size.cell(row).isEmpty()) {
             return;
         }
-        double leftPercent = 100 * (balls - size.value(YARN_METRES) / yarn.metresPerBall());
-        boolean statedMore = materials.balls().isPresent() && balls < materials.balls().getAsInt();
+        double balls = size.value(row);
+        if (yarn.balls().isPresent() && balls > yarn.balls().getAsInt()) {
+            findings.add(Check.YARN_BALLS, row, Notation.number(yarn.balls().getAsInt()), balls);
+            return;
+        }
+        double leftPercent = 100 * (balls - size.value(metres) / yarn.yarn().metresPerBall());
+        boolean statedMore = yarn.balls().isPresent() && balls < yarn.balls().getAsInt();
         if (leftPercent < LEFT_PERCENT && !statedMore) {
-            findings.add(Check.YARN_END, YARN_BALLS, Notation.number(LEFT_PERCENT),
+            findings.add(Check.YARN_END, row, Notation.number(LEFT_PERCENT),
                     Findings.oneDecimal(Math.max(0, leftPercent)));
         }
     }

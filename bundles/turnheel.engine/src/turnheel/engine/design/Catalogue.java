@@ -21,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 import turnheel.engine.term.Key;
 
@@ -39,6 +40,8 @@ public final class Catalogue {
     public static final Parameter GAUGE_LEG = input("gauge.legStitches", PER_100_MM, 4, 200);
     public static final Parameter GAUGE_FLAP = input("gauge.flapRows", PER_100_MM, 4, 200);
     public static final Parameter GAUGE_CUFF = input("gauge.cuffRounds", PER_100_MM, 4, 200);
+
+    public static final Parameter NEEDLE = input("gauge.needle", MILLIMETRES, 1, 30);
 
     public static final Parameter FOOT_LENGTH = input("body.footLength", MILLIMETRES, 60, 400);
     public static final Parameter FOOT_CIRCUMFERENCE = input("body.footCircumference", MILLIMETRES, 60, 500);
@@ -138,6 +141,12 @@ public final class Catalogue {
 
     public static final Parameter YARN_LOOPS = result("yarn.loops", LOOPS);
     public static final Parameter YARN_PLAIN_LOOPS = result("yarn.plainLoops", PLAIN_LOOPS);
+    public static final Parameter YARN_TOE_LOOPS = result("yarn.toeLoops", PLAIN_LOOPS);
+    public static final Parameter YARN_FOOT_LOOPS = result("yarn.footLoops", PLAIN_LOOPS);
+    public static final Parameter YARN_HEEL_LOOPS = result("yarn.heelLoops", PLAIN_LOOPS);
+    public static final Parameter YARN_LEG_LOOPS = result("yarn.legLoops", PLAIN_LOOPS);
+    public static final Parameter YARN_CUFF_LOOPS = result("yarn.cuffLoops", PLAIN_LOOPS);
+    public static final Parameter YARN_FLOATS = result("yarn.floats", PLAIN_LOOPS);
     public static final Parameter YARN_LOOP_LENGTH = result("yarn.loopLength", MILLIMETRES);
     public static final Parameter YARN_SOCK_METRES = result("yarn.sockMetres", METRES);
     public static final Parameter YARN_METRES = result("yarn.metres", METRES);
@@ -145,6 +154,10 @@ public final class Catalogue {
     public static final Parameter YARN_SOCK_GRAMS = result("yarn.sockGrams", GRAMS);
     public static final Parameter YARN_GRAMS = result("yarn.grams", GRAMS);
     public static final Parameter YARN_BALLS = result("yarn.balls", BALLS);
+
+    /** The rows of each yarn where there are several, those of the main yarn first. */
+    public static final List<YarnRows> YARN_COLOURS = IntStream.rangeClosed(1, Materials.MOST_YARNS)
+            .mapToObj(Catalogue::yarnRows).toList();
 
     private static final List<Parameter> ALL = List.copyOf(BY_KEY.values());
 
@@ -187,11 +200,28 @@ public final class Catalogue {
         return add(name, Role.RESULT, unit, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
     }
 
+    private static YarnRows yarnRows(int number) {
+        return new YarnRows(ofYarn(number, "Loops", PLAIN_LOOPS), ofYarn(number, "SockMetres", METRES),
+                ofYarn(number, "Metres", METRES), ofYarn(number, "SockGrams", GRAMS), ofYarn(number, "Grams", GRAMS),
+                ofYarn(number, "Balls", BALLS));
+    }
+
+    /** {@code yarn.colour2Metres}; the words are those of {@code yarn.colourMetres} for every number. */
+    private static Parameter ofYarn(int number, String what, Unit unit) {
+        Key words = new Key("yarn.colour" + what);
+        return put(new Key("yarn.colour" + number + what), Role.RESULT, unit, Double.NEGATIVE_INFINITY,
+                Double.POSITIVE_INFINITY, CatalogueWords.label(words, number), CatalogueWords.description(words, number));
+    }
+
     private static Parameter add(String name, Role role, Unit unit, double least, double most) {
         Key key = new Key(name);
+        return put(key, role, unit, least, most, CatalogueWords.label(key), CatalogueWords.description(key));
+    }
+
+    private static Parameter put(Key key, Role role, Unit unit, double least, double most, String label,
+            String description) {
         Part part = Part.valueOf(key.part().toUpperCase(Locale.ROOT));
-        Parameter parameter = new Parameter(key, part, role, unit, least, most, CatalogueWords.label(key),
-                CatalogueWords.description(key));
+        Parameter parameter = new Parameter(key, part, role, unit, least, most, label, description);
         BY_KEY.put(key, parameter);
         return parameter;
     }

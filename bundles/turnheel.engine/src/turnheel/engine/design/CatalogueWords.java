@@ -1,5 +1,6 @@
 package turnheel.engine.design;
 
+import java.text.MessageFormat;
 import java.util.ResourceBundle;
 
 import turnheel.engine.term.Key;
@@ -18,5 +19,15 @@ final class CatalogueWords {
 
     static String description(Key key) {
         return WORDS.getString(key.name() + ".description");
+    }
+
+    /** The label of one of several like rows. */
+    static String label(Key key, int number) {
+        return MessageFormat.format(label(key), Integer.toString(number));
+    }
+
+    /** The description of one of several like rows. */
+    static String description(Key key, int number) {
+        return MessageFormat.format(description(key), Integer.toString(number));
     }
 }

@@ -23,6 +23,7 @@ import static turnheel.engine.design.Catalogue.HEEL_HEIGHT;
 import static turnheel.engine.design.Catalogue.KNEE_CIRCUMFERENCE;
 import static turnheel.engine.design.Catalogue.LEG_HEIGHT;
 import static turnheel.engine.design.Catalogue.LEG_STITCHES;
+import static turnheel.engine.design.Catalogue.NEEDLE;
 import static turnheel.engine.design.Catalogue.STRETCH;
 import static turnheel.engine.design.Catalogue.WANTED_CIRCUMFERENCE;
 import static turnheel.engine.design.Catalogue.WANTED_LENGTH;
@@ -57,6 +58,7 @@ final class FitRules {
         book.input(GAUGE_STITCHES, design.stitchGauge());
         book.input(GAUGE_ROUNDS, design.roundGauge());
         zoneGauges(book, design);
+        design.materials().needle().ifPresentOrElse(needle -> book.input(NEEDLE, needle), () -> book.input(NEEDLE));
         book.input(FOOT_LENGTH);
         predictions(book, design);
         book.input(LEG_HEIGHT, legHeight(design.leg().length()));

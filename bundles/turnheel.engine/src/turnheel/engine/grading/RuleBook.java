@@ -128,7 +128,7 @@ public final class RuleBook {
         return Optional.ofNullable(entries.get(key)).flatMap(Entry::rule);
     }
 
-    /** What the pattern gives every size that has none of its own; empty for all but the gauge. */
+    /** What the pattern gives every size that has none of its own; empty for all but gauge and needle. */
     public Optional<Quantity> ofPattern(Key key) {
         return Optional.ofNullable(entries.get(key)).flatMap(Entry::given);
     }

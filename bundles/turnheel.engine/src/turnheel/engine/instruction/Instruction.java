@@ -16,7 +16,10 @@ public sealed interface Instruction {
     record WorkTo(Stitch stitch, Until until) implements Instruction {
     }
 
-    /** The same, where whatever turns left on the way is worked as one stitch: wraps with theirs, twins, double stitches. */
+    /**
+     * The same, where whatever turns left on the way is worked as one stitch: wraps with theirs, twins, double
+     * stitches.
+     */
     record CloseTo(Stitch stitch, Until until) implements Instruction {
     }
 
@@ -34,7 +37,10 @@ public sealed interface Instruction {
         }
     }
 
-    /** Several pieces from an asterisk on, worked once and {@code more} times, as in {@code *k5, k2tog; rep from * 3 more times}. */
+    /**
+     * Several pieces from an asterisk on, worked once and {@code more} times, as in {@code *k5, k2tog; rep from * 3
+     * more times}.
+     */
     record RepeatMore(List<Instruction> body, Sized<Integer> more) implements Instruction {
         public RepeatMore {
             body = List.copyOf(body);
@@ -116,7 +122,8 @@ public sealed interface Instruction {
     }
 
     /**
-     * All stitches but those of this part are put on hold: what follows is worked flat on {@code stitches}, the next ones.
+     * All stitches but those of this part are put on hold: what follows is worked flat on {@code stitches}, the next
+     * ones.
      *
      * @param others those on hold; empty where the text does not tell their number
      */
@@ -132,8 +139,8 @@ public sealed interface Instruction {
     }
 
     /**
-     * {@code stitches} are worked with waste yarn, slipped back and worked again: the row of waste yarn is later taken out
-     * and leaves an opening.
+     * {@code stitches} are worked with waste yarn, slipped back and worked again: the row of waste yarn is later taken
+     * out and leaves an opening.
      */
     record WasteYarn(Sized<Integer> stitches) implements Instruction {
     }

@@ -8,7 +8,8 @@ import java.util.Set;
 /**
  * A sentence of a written pattern that tells a knitter to do something.
  *
- * <p>Labels are as they are printed and belong to their section: numbered rounds and rows, or names such as {@code Inc rnd}.
+ * <p>Labels are as they are printed and belong to their section: numbered rounds and rows, or names such as {@code Inc
+ * rnd}.
  */
 public sealed interface Line {
 
@@ -112,7 +113,8 @@ public sealed interface Line {
      *
      * @param rounds how many; empty when only a length is told
      * @param goal the length told, if any
-     * @param repeatable which numbered rounds it repeats, as in {@code rep rnds 1-2 for 18 rnds}; empty: plain, or as set
+     * @param repeatable which numbered rounds it repeats, as in {@code rep rnds 1-2 for 18 rnds}; empty: plain, or as
+     *     set
      * @param asSet whether the stitches are worked as they were before, as in {@code work 20 rnds even as set}
      * @param fabric whether it is worked in rounds or in flat rows
      */

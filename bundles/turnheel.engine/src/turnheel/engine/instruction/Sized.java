@@ -10,8 +10,8 @@ import org.eclipse.jdt.annotation.Nullable;
 /**
  * A value for each size of a pattern, as in {@code 56 (64, 72, 80)}.
  *
- * @param values one that all sizes share, or one for each size in the pattern's order; empty where a size does not have it,
- *     which print shows by a dash
+ * @param values one that all sizes share, or one for each size in the pattern's order; empty where a size does not
+ *     have it, which print shows by a dash
  * @throws IllegalArgumentException when there is no value
  */
 public record Sized<T>(List<Optional<T>> values) {
@@ -64,7 +64,8 @@ public record Sized<T>(List<Optional<T>> values) {
         return new Sized<R>(values.stream().map(value -> value.<R>map(function)).toList());
     }
 
-    // written out since the compiler's null analysis refuses the generated one, depending on what else it has read before
+    // written out since the compiler's null analysis refuses the generated one, depending on what else it has read
+    // before
     @Override
     public boolean equals(@Nullable Object other) {
         return other instanceof Sized<?> sized && values.equals(sized.values());

@@ -20,13 +20,16 @@ public sealed interface Until {
     }
 
     /**
-     * To {@code stitches} before the gap that an earlier turn left; 0 is the gap itself. A yarn-over that was made at the
-     * turn belongs to the gap: it is neither worked nor counted.
+     * To {@code stitches} before the gap that an earlier turn left; 0 is the gap itself. A yarn-over that was made at
+     * the turn belongs to the gap: it is neither worked nor counted.
      */
     record Gap(Sized<Integer> stitches) implements Until {
     }
 
-    /** To {@code stitches} before the next stitch that a turn marked: wrapped, with its twin, or double; 0 is that stitch. */
+    /**
+     * To {@code stitches} before the next stitch that a turn marked: wrapped, with its twin, or double; 0 is that
+     * stitch.
+     */
     record TurnedStitch(Mark mark, Sized<Integer> stitches) implements Until {
     }
 

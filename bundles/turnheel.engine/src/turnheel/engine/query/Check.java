@@ -73,12 +73,18 @@ public enum Check {
     TIGHT("fit.tight", WARNING),
     /** The sock may not pass over the heel. */
     STRETCH("fit.stretch-too-far", WARNING),
+    /** The gauge is not that of the swatch. */
+    SWATCH_DIFFERS("gauge.swatch-differs", WARNING),
+    /** The floats of a stranded pattern are too long. */
+    FLOAT_LONG("stitchPattern.float-long", WARNING),
     /** The gauge is not one that yarns of this category are worked at. */
     YARN_GAUGE("yarn.gauge-unusual", WARNING),
     /** A pair takes more yarn than the pattern states. */
     YARN_BALLS("yarn.beyond-balls", WARNING),
     /** The last ball is used up to its end. */
     YARN_END("yarn.ball-end", WARNING),
+    /** Nothing is worked in a yarn. */
+    YARN_UNUSED("yarn.unused", WARNING),
     /** The formula of an own row cannot be read. */
     OWN_UNREAD("own.unread", ERROR),
     /** An own row reads a row that the pattern does not have. */

@@ -10,8 +10,9 @@ import turnheel.engine.wording.HouseStyle.English;
 import turnheel.engine.wording.HouseStyle.Lengths;
 
 /**
- * House styles: those that ship as {@code style-NAME.properties}, and any other table of the same keys. A key that a table
- * does not have is as in {@code style-studio.properties}; {@code word.} and the key of a phrase replaces that phrase.
+ * House styles: those that ship as {@code style-NAME.properties}, and any other table of the same keys. A key that a
+ * table does not have is as in {@code style-studio.properties}; {@code word.} and the key of a phrase replaces that
+ * phrase.
  */
 public final class HouseStyles {
 
@@ -53,8 +54,8 @@ public final class HouseStyles {
      *
      * @param name what it is called, for messages
      * @param entries the keys of {@code style-studio.properties} that it changes, and words
-     * @throws IllegalArgumentException when a key is unknown or a value does not suit it; the message names both and says
-     *     what would do
+     * @throws IllegalArgumentException when a key is unknown or a value does not suit it; the message names both and
+     *     says what would do
      */
     public static HouseStyle read(String name, Map<String, String> entries) {
         Map<String, String> table = table(SHIPPED.getFirst());
@@ -83,7 +84,8 @@ public final class HouseStyles {
     }
 
     private static HouseStyle style(String name, Map<String, String> table, Map<String, String> words) {
-        return new HouseStyle(name, table.get("sized.opening"), table.get("sized.separator"), table.get("sized.closing"),
+        return new HouseStyle(name, table.get("sized.opening"), table.get("sized.separator"),
+                table.get("sized.closing"),
                 required(table, "sized.dash"), yes(table, "sized.oneForAll"), yes(table, "abbreviations"),
                 English.valueOf(choice(table, "english", List.of("US", "UK"))),
                 switch (choice(table, "lengths", List.of("cm", "in", "both"))) {

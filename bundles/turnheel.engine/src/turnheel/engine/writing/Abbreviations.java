@@ -20,7 +20,10 @@ final class Abbreviations {
     private Abbreviations() {
     }
 
-    /** The entries of the abbreviations that the texts use, in alphabetical order, as in {@code k2tog: knit 2 together}. */
+    /**
+     * The entries of the abbreviations that the texts use, in alphabetical order, as in {@code k2tog: knit 2
+     * together}.
+     */
     static List<String> used(Vocabulary vocabulary, List<String> texts) {
         Set<String> words = new HashSet<>();
         for (String text : texts) {

@@ -21,8 +21,8 @@ import turnheel.engine.instruction.Line.Fabric;
 import turnheel.engine.stitch.Stitch;
 
 /**
- * An asymmetric wedge from the big toe on, a marker after each half. Next to the foot only the little toe's line shapes,
- * which lies at the first marker.
+ * An asymmetric wedge from the big toe on, a marker after each half. Next to the foot only the little toe's line
+ * shapes, which lies at the first marker.
  */
 final class AsymmetricToeWriting {
 

@@ -93,7 +93,10 @@ final class FlapWriting {
         more.again(Fabric.ROW, next, next + 1, side.minus(2), -PAIR);
     }
 
-    /** Cuff-down, from the turn on: picks up along the flap and narrows the gusset; the round begins at the centre back. */
+    /**
+     * Cuff-down, from the turn on: picks up along the flap and narrows the gusset; the round begins at the centre
+     * back.
+     */
     Passage gusset(Passage passage) {
         EachSize left = counts.of(Catalogue.HEEL_AFTER_TURN);
         EachSize instep = counts.of(Catalogue.LEG_STITCHES).minus(heel);
@@ -144,7 +147,10 @@ final class FlapWriting {
         return passage;
     }
 
-    /** Toe-up: the flap takes the gusset in, in its first two rows the wraps; afterwards the round begins behind the heel. */
+    /**
+     * Toe-up: the flap takes the gusset in, in its first two rows the wraps; afterwards the round begins behind the
+     * heel.
+     */
     Passage joiningFlap(Passage passage, FlapFabric fabric) {
         EachSize pairs = counts.of(Catalogue.HEEL_GUSSET_INCREASES);
         EachSize wraps = counts.of(Catalogue.HEEL_EACH_SIDE).minus(1);

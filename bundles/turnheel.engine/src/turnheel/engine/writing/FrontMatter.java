@@ -7,18 +7,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import turnheel.engine.design.AfterthoughtHeel;
 import turnheel.engine.design.Catalogue;
-import turnheel.engine.design.Cuff;
 import turnheel.engine.design.Design;
-import turnheel.engine.design.Direction;
 import turnheel.engine.design.Gauge;
-import turnheel.engine.design.HemCuff;
 import turnheel.engine.design.Length;
 import turnheel.engine.design.LengthUnit;
 import turnheel.engine.design.Parameter;
-import turnheel.engine.design.ShortRowToe;
-import turnheel.engine.design.Yarn;
 import turnheel.engine.grading.Cell;
 import turnheel.engine.grading.Graded;
 import turnheel.engine.instruction.Sized;
@@ -43,12 +37,13 @@ final class FrontMatter {
     List<Content> contents() {
         List<Content> contents = new ArrayList<>();
         String title = oneLine(design.title());
-        contents.add(new Content.Prose(Role.TITLE, words(title.isEmpty() ? vocabulary.phrase("front.untitled") : title)));
+        contents.add(new Content.Prose(Role.TITLE,
+                words(title.isEmpty() ? vocabulary.phrase("front.untitled") : title)));
         contents.add(new Content.SizeList(graded.sizes().stream().map(size -> oneLine(size.label())).toList()));
         measured("front.toFit", Catalogue.FOOT_CIRCUMFERENCE, Catalogue.FOOT_LENGTH, contents);
         measured("front.finished", Catalogue.FINISHED_CIRCUMFERENCE, Catalogue.FINISHED_LENGTH, contents);
-        yarn().ifPresent(yarn -> contents.add(new Content.Prose(Role.MATERIAL, yarn)));
-        contents.add(new Content.Prose(Role.MATERIAL, filled(vocabulary.phrase("front.notions"), words(notions()))));
+        new MaterialLines(graded, vocabulary, lengths).lines()
+                .forEach(line -> contents.add(new Content.Prose(Role.MATERIAL, line)));
         contents.add(new Content.Prose(Role.GAUGE, gauge()));
         return contents;
     }
@@ -64,46 +59,9 @@ final class FrontMatter {
     }
 
     private Optional<Sized<Double>> length(Parameter parameter) {
-        List<Optional<Double>> each = graded.sizes().stream().map(size -> size.cell(parameter).map(Cell::value)).toList();
+        List<Optional<Double>> each = graded.sizes().stream().map(size -> size.cell(parameter).map(
+                Cell::value)).toList();
         return each.stream().anyMatch(Optional::isPresent) ? Optional.of(Sized.ofOptionals(each)) : Optional.empty();
-    }
-
-    private Optional<List<Piece>> yarn() {
-        return whole(Catalogue.YARN_METRES).map(metres -> {
-            Optional<Yarn> yarn = design.materials().yarn();
-            Optional<List<Piece>> grams = whole(Catalogue.YARN_GRAMS);
-            Optional<List<Piece>> balls = whole(Catalogue.YARN_BALLS);
-            if (grams.isEmpty()) {
-                return filled(vocabulary.phrase("front.yarn.metres"), metres);
-            }
-            if (yarn.isEmpty() || balls.isEmpty()) {
-                return filled(vocabulary.phrase("front.yarn"), metres, grams.get());
-            }
-            return filled(vocabulary.phrase("front.yarn.named"), metres, grams.get(), words(oneLine(yarn.get().name())),
-                    words(lengths.decimals(yarn.get().metresPerBall(), 1)),
-                    words(lengths.decimals(yarn.get().gramsPerBall(), 1)), balls.get());
-        });
-    }
-
-    /** An amount of yarn, rounded up to whole units: it must be enough. */
-    private Optional<List<Piece>> whole(Parameter parameter) {
-        return length(parameter).map(amounts ->
-                List.of(Piece.Values.of(amounts.map(amount -> Long.toString((long) Math.ceil(amount))))));
-    }
-
-    private String notions() {
-        List<String> notions = new ArrayList<>(List.of(vocabulary.phrase("notion.markers"),
-                vocabulary.phrase("notion.needle")));
-        boolean toeUp = design.direction() == Direction.TOE_UP;
-        boolean provisional = toeUp && design.toe() instanceof ShortRowToe || !toeUp && isHem(design.cuff());
-        if (provisional || design.heel() instanceof AfterthoughtHeel) {
-            notions.add(vocabulary.phrase("notion.wasteYarn"));
-        }
-        return String.join(vocabulary.phrase("list.separator"), notions);
-    }
-
-    private static boolean isHem(Cuff cuff) {
-        return cuff instanceof HemCuff;
     }
 
     /** As it was measured; where sizes have gauges of their own, over 10 cm. */

@@ -43,7 +43,8 @@ final class HeelWriting {
     /** Goes over to rows on the next stitches. */
     static void workFlat(Passage passage, EachSize before, EachSize on) {
         EachSize others = passage.stitches().minus(on);
-        Doing flat = sizes -> on.told(sizes).map(count -> new Instruction.WorkOnlyOn(count, others.ifAny().told(sizes)));
+        Doing flat = sizes -> on.told(sizes).map(count -> new Instruction.WorkOnlyOn(count,
+                others.ifAny().told(sizes)));
         passage.between(work(KNIT, before), flat);
         passage.count(others.times(-1));
     }
@@ -97,7 +98,8 @@ final class HeelWriting {
                 WedgeWriting.closeTip(passage);
             }
             case ROUND -> {
-                new RoundTaperWriting(new SectionsWriting(Increase.MAKE_ONE, kind.lean(), sections), everyRound, alternate,
+                new RoundTaperWriting(new SectionsWriting(Increase.MAKE_ONE, kind.lean(), sections), everyRound,
+                        alternate,
                         counts.of(Catalogue.HEEL_PLAIN_BETWEEN), names).narrow(passage);
                 RoundTaperWriting.close(passage);
             }

@@ -61,7 +61,8 @@ final class InstructionText {
     private List<Piece> of(Instruction instruction) {
         return switch (instruction) {
             case Instruction.Work(Stitch stitch, Sized<Integer> count) -> numbered("stitch." + stitch, count);
-            case Instruction.WorkTo(Stitch stitch, Until until) -> filled(vocabulary.phrase("to." + stitch), until(until));
+            case Instruction.WorkTo(Stitch stitch, Until until) ->
+                filled(vocabulary.phrase("to." + stitch), until(until));
             case Instruction.CloseTo(Stitch stitch, Until until) ->
                 filled(vocabulary.phrase("close." + stitch), until(until));
             case Instruction.Times(List<Instruction> body, Sized<Integer> times) when isOne(times) -> of(body);
@@ -74,9 +75,11 @@ final class InstructionText {
             case Instruction.Marker(Instruction.MarkerAction action) -> words(vocabulary.phrase("marker." + action));
             case Instruction.MarkersAfterEvery(Sized<Integer> stitches) -> numbered("markersAfterEvery", stitches);
             case Instruction.CastOn(Instruction.CastOnManner manner, Sized<Integer> stitches) ->
-                filled(vocabulary.phrase(castOn(manner, stitches)), number(stitches), number(stitches.map(all -> all / 2)));
+                filled(vocabulary.phrase(castOn(manner, stitches)), number(stitches),
+                        number(stitches.map(all -> all / 2)));
             case Instruction.JoinInRound join -> words(vocabulary.phrase("join"));
-            case Instruction.PickUp(Sized<Integer> stitches, Instruction.Edge edge) -> numbered("pickUp." + edge, stitches);
+            case Instruction.PickUp(Sized<Integer> stitches, Instruction.Edge edge) ->
+                numbered("pickUp." + edge, stitches);
             case Instruction.TakeOut(Instruction.Thread thread) -> words(vocabulary.phrase("takeOut." + thread));
             case Instruction.Hold(Sized<Integer> stitches) -> numbered("hold", stitches);
             case Instruction.HoldPart(Instruction.HoldWhich which, Sized<Integer> stitches) ->
@@ -86,7 +89,8 @@ final class InstructionText {
             case Instruction.WorkOnlyOn(Sized<Integer> stitches, Optional<Sized<Integer>> others) -> others
                     .map(held -> filled(vocabulary.phrase("workOnlyOn.others"), number(stitches), number(held)))
                     .orElseGet(() -> numbered("workOnlyOn", stitches));
-            case Instruction.WorkHeld(Stitch stitch, Sized<Integer> stitches) -> numbered("workHeld." + stitch, stitches);
+            case Instruction.WorkHeld(Stitch stitch, Sized<Integer> stitches) ->
+                numbered("workHeld." + stitch, stitches);
             case Instruction.StartHere start -> words(vocabulary.phrase("startHere"));
             case Instruction.WasteYarn(Sized<Integer> stitches) -> numbered("wasteYarn", stitches);
         };

@@ -59,7 +59,8 @@ final class LegWriting {
     }
 
     /**
-     * From ankle to calf and from calf to cuff, even rounds between; cuff-down it is knitted backwards. Always by rounds:
+     * From ankle to calf and from calf to cuff, even rounds between; cuff-down it is knitted backwards. Always by
+     * rounds:
      * no pair may depend on how many of them a knitter's measure takes.
      */
     private void calf(Passage passage, EachSize rounds, EachSize toBack) {

@@ -82,14 +82,17 @@ final class LineText {
 
     private List<Piece> repeat(Line.RepeatRounds repeat) {
         List<Piece> often = howOften(repeat);
-        return repeat.ending().map(ending -> filled(vocabulary.phrase("repeat.ending"), often, target(ending))).orElse(often);
+        return repeat.ending().map(ending -> filled(vocabulary.phrase("repeat.ending"), often,
+                target(ending))).orElse(often);
     }
 
     private List<Piece> howOften(Line.RepeatRounds repeat) {
         List<Piece> target = target(repeat.target());
         return switch (repeat.howOften()) {
-            case Line.HowOften.More(Sized<Integer> times) -> filled(counted("repeat.more", times), target, number(times));
-            case Line.HowOften.InAll(Sized<Integer> times) -> filled(counted("repeat.inAll", times), target, number(times));
+            case Line.HowOften.More(Sized<Integer> times) ->
+                filled(counted("repeat.more", times), target, number(times));
+            case Line.HowOften.InAll(Sized<Integer> times) ->
+                filled(counted("repeat.inAll", times), target, number(times));
             case Line.HowOften.Every(Sized<Integer> nth, Sized<Integer> times) ->
                 filled(vocabulary.phrase("repeat.every"), target, number(times), number(nth));
             case Line.HowOften.UntilAllWorked all -> filled(vocabulary.phrase("repeat.allWorked"), target);
@@ -103,7 +106,8 @@ final class LineText {
             case Line.Target.Numbered(Fabric fabric, Sized<Integer> from, Sized<Integer> to) -> from.equals(to)
                     ? filled(vocabulary.phraseOfOne("repeated." + fabric), number(from))
                     : filled(vocabulary.phrase("repeated." + fabric), number(from), number(to));
-            case Line.Target.Named(List<String> names) -> words(list(names.stream().map(LineText::inSentence).toList()));
+            case Line.Target.Named(List<String> names) ->
+                words(list(names.stream().map(LineText::inSentence).toList()));
             case Line.Target.LastRounds(Fabric fabric, Sized<Integer> rounds) ->
                 filled(counted("repeated.last." + fabric, rounds), number(rounds));
         };

@@ -26,7 +26,8 @@ public final class Manuscripts {
         List<Content> contents = new ArrayList<>(new FrontMatter(graded, style, vocabulary).contents());
         contents.add(new Content.Abbreviations());
         contents.add(heading(vocabulary, "heading.notes"));
-        notes(design, counts, vocabulary).forEach(note -> contents.add(new Content.Prose(Role.NOTE, Phrase.words(note))));
+        notes(design, counts, vocabulary).forEach(note -> contents.add(new Content.Prose(Role.NOTE,
+                Phrase.words(note))));
         for (Chapter chapter : chapters(design, counts, vocabulary)) {
             contents.add(heading(vocabulary, chapter.heading()));
             chapter.notes().forEach(note -> contents.add(new Content.Prose(Role.NOTE, note)));

@@ -49,7 +49,8 @@ final class OneSize {
     }
 
     private Line.Label of(Line.Label label) {
-        return new Line.Label(label.fabric(), label.from().flatMap(this::its), label.to().flatMap(this::its), label.name(),
+        return new Line.Label(label.fabric(), label.from().flatMap(this::its), label.to().flatMap(this::its),
+                label.name(),
                 label.side());
     }
 
@@ -60,7 +61,8 @@ final class OneSize {
             case Line.HowOften.Every(Sized<Integer> nth, Sized<Integer> times) -> its(nth)
                     .flatMap(each -> its(times).map(number -> new Line.HowOften.Every(each, number)));
             case Line.HowOften.UntilAllWorked all -> Optional.of(all);
-            case Line.HowOften.UntilRemain(Sized<Integer> stitches) -> its(stitches).map(Line.HowOften.UntilRemain::new);
+            case Line.HowOften.UntilRemain(Sized<Integer> stitches) ->
+                its(stitches).map(Line.HowOften.UntilRemain::new);
         };
     }
 

@@ -14,8 +14,8 @@ import turnheel.engine.instruction.Line.Side;
 import turnheel.engine.instruction.Sized;
 
 /**
- * The lines under one heading in the making: counts rounds and carries the stitches of each size from line to line. A line
- * that only some sizes have names them.
+ * The lines under one heading in the making: counts rounds and carries the stitches of each size from line to line. A
+ * line that only some sizes have names them.
  */
 final class Passage {
 
@@ -110,7 +110,8 @@ final class Passage {
 
     /** A flat row of a number that was taken for it; other sizes may work other things in the row of this number. */
     void row(int number, Side side, int change, Doing... doings) {
-        worked(Optional.of(numbered(Fabric.ROW, number, Optional.of(side))), shared.stitches.map(count -> change), doings);
+        worked(Optional.of(numbered(Fabric.ROW, number, Optional.of(side))), shared.stitches.map(count -> change),
+                doings);
     }
 
     /** Takes the next number. */
@@ -184,7 +185,8 @@ final class Passage {
     /** Rounds without shaping; a size that has none of them is left out. */
     void even(EachSize rounds, boolean asSet) {
         Passage some = only(rounds.atLeast(1));
-        rounds.told(some.sizes).ifPresent(number -> some.even(Optional.of(number), Optional.empty(), Optional.empty(), asSet));
+        rounds.told(some.sizes).ifPresent(number -> some.even(Optional.of(number), Optional.empty(), Optional.empty(),
+                asSet));
     }
 
     /** Rounds without shaping, counted or measured. */

@@ -67,7 +67,8 @@ public final class PatternText {
         for (Content content : contents) {
             switch (content) {
                 case Content.Prose(Role role, List<Piece> pieces) -> made.add(new Paragraph(role, pieces));
-                case Content.SizeList(List<String> labels) -> made.add(new Paragraph(Role.SIZES, sizes(vocabulary, labels)));
+                case Content.SizeList(List<String> labels) ->
+                    made.add(new Paragraph(Role.SIZES, sizes(vocabulary, labels)));
                 case Content.Told(var line) -> made.add(new Paragraph(Role.INSTRUCTION, lines.of(line)));
                 case Content.Abbreviations abbreviations -> made.addAll(abbreviations(vocabulary, lines));
             }

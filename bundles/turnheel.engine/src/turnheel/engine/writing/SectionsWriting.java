@@ -33,7 +33,8 @@ record SectionsWriting(Increase increase, Lean lean, EachSize sections) {
     private Doing widen() {
         return switch (lean) {
             case RIGHT -> section(work(first()), toMarker(KNIT, 0));
-            case LEFT -> increase == Increase.FRONT_AND_BACK ? section(toMarker(KNIT, 2), work(FRONT_AND_BACK), work(KNIT))
+            case LEFT ->
+                increase == Increase.FRONT_AND_BACK ? section(toMarker(KNIT, 2), work(FRONT_AND_BACK), work(KNIT))
                     : section(toMarker(KNIT, 0), work(last()));
         };
     }

@@ -68,7 +68,10 @@ final class ShortRowWriting {
         some.row(WRONG, 0, toTurned(PURL, mark), work(purlMarked), work(TURN));
     }
 
-    /** Out, the first row runs to the end, so there is one row more; the last row back ends on the right side, unturned. */
+    /**
+     * Out, the first row runs to the end, so there is one row more; the last row back ends on the right side,
+     * unturned.
+     */
     private void doubled(Passage passage) {
         Passage some = passage.only(eachSide.atLeast(1));
         Passage more = passage.only(eachSide.atLeast(2));
@@ -79,7 +82,8 @@ final class ShortRowWriting {
         more.again(Fabric.ROW, out, out + 1, eachSide.minus(2), 0);
         more.again(Fabric.ROW, out, out, one, 0);
         some.row(WRONG, 0, work(DOUBLE_STITCH), toTurned(PURL, Mark.DOUBLE), work(PURL_DOUBLE), work(TURN));
-        int back = more.row(RIGHT, 0, work(DOUBLE_STITCH), toTurned(KNIT, Mark.DOUBLE), work(KNIT_DOUBLE, 2), work(TURN));
+        int back = more.row(RIGHT, 0, work(DOUBLE_STITCH), toTurned(KNIT, Mark.DOUBLE), work(KNIT_DOUBLE, 2),
+                work(TURN));
         more.row(WRONG, 0, work(DOUBLE_STITCH), toTurned(PURL, Mark.DOUBLE), work(PURL_DOUBLE, 2), work(TURN));
         more.again(Fabric.ROW, back, back + 1, eachSide.minus(2), 0);
         some.row(RIGHT, 0, work(DOUBLE_STITCH), toTurned(KNIT, Mark.DOUBLE), work(KNIT_DOUBLE, 2));

@@ -14,8 +14,9 @@ import turnheel.engine.design.StitchPattern.Zone;
 import turnheel.engine.instruction.Line;
 
 /**
- * The parts of a sock in the order of knitting, and where the round begins. Toe-up it begins at the side of the foot, instep
- * first, and stays there except for a calf, which is shaped beside the centre back. Cuff-down it begins at the centre back
+ * The parts of a sock in the order of knitting, and where the round begins. Toe-up it begins at the side of the foot,
+ * instep first, and stays there except for a calf, which is shaped beside the centre back. Cuff-down it begins at the
+ * centre back
  * and moves to where the heel begins and ends; a toe with two sides needs it at the side again. Domain § 4.
  */
 final class SockWriting {
@@ -100,7 +101,8 @@ final class SockWriting {
                     counts.less(counts.millimetres(Catalogue.TOE_DEPTH, Catalogue.FOOT_MEASURE), others));
         }
         return design.heel() instanceof AfterthoughtHeel
-                ? new Stretch(mode, rounds, Line.MeasuredPart.FOOT_FROM_OPENING, counts.millimetres(Catalogue.FOOT_MEASURE))
+                ? new Stretch(mode, rounds, Line.MeasuredPart.FOOT_FROM_OPENING,
+                        counts.millimetres(Catalogue.FOOT_MEASURE))
                 : new Stretch(mode, rounds, Line.MeasuredPart.FOOT_FROM_HEEL,
                         counts.millimetres(Catalogue.HEEL_DEPTH, Catalogue.FOOT_MEASURE));
     }

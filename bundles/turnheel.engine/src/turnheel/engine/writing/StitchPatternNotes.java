@@ -61,7 +61,8 @@ final class StitchPatternNotes {
             return Optional.empty();
         }
         boolean some = counts.of(left).greatest() > 0;
-        return Optional.of(filled(vocabulary.phrase(some ? key + ".left" : key), number(first), number(last), number(left)));
+        return Optional.of(filled(vocabulary.phrase(some ? key + ".left" : key), number(first), number(last),
+                number(left)));
     }
 
     private List<Piece> number(Parameter parameter) {

@@ -88,7 +88,8 @@ final class ToeWriting {
     /**
      * From the cuff down.
      *
-     * @param toInstep from the start of the round to the half that is the instep; below 0 where that lies before the start
+     * @param toInstep from the start of the round to the half that is the instep; below 0 where that lies before the
+     *     start
      */
     Passage cuffDown(Toe toe, EachSize toInstep) {
         Passage passage = new Passage(foot);
@@ -138,12 +139,14 @@ final class ToeWriting {
     }
 
     private WedgeWriting wedge(Increase increase) {
-        return new WedgeWriting(increase, counts.of(Catalogue.TOE_EVERY_ROUND), counts.of(Catalogue.TOE_ALTERNATE), names);
+        return new WedgeWriting(increase, counts.of(Catalogue.TOE_EVERY_ROUND), counts.of(Catalogue.TOE_ALTERNATE),
+                names);
     }
 
     private StarToeWriting star(StarToe toe) {
         EachSize sections = counts.of(Catalogue.TOE_POINTS);
-        return new StarToeWriting(new SectionsWriting(toe.increase(), toe.lean(), sections), counts.of(Catalogue.TOE_PLAIN_MOST),
+        return new StarToeWriting(new SectionsWriting(toe.increase(), toe.lean(), sections),
+                counts.of(Catalogue.TOE_PLAIN_MOST),
                 counts.of(Catalogue.TOE_SECTIONS_FROM).with(sections, (all, parts) -> all / parts), names);
     }
 

@@ -1,18 +1,22 @@
 package turnheel.engine.yarn;
 
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.OptionalInt;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 
 import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.Materials;
 import turnheel.engine.design.Part;
-import turnheel.engine.grading.Cell;
+import turnheel.engine.design.YarnRows;
 import turnheel.engine.grading.Graded;
 import turnheel.engine.grading.GradedSize;
+import turnheel.engine.grading.YarnPlan;
 import turnheel.engine.shaping.PartRounds;
 import turnheel.engine.shaping.Round;
 import turnheel.engine.shaping.Rounds;
+import turnheel.engine.term.Key;
 
 /** How high a leg can be until the yarn ends. */
 public final class LegFromYarn {
@@ -23,9 +27,9 @@ public final class LegFromYarn {
     }
 
     /**
-     * Rounds of the leg that {@code gramsLeft} are enough for when its first one is about to be worked, and the parts
-     * after the leg still have to be. A leg higher than planned goes on plain on its last count. Nothing is added for
-     * safety.
+     * Rounds of the leg that {@code gramsLeft} of its yarn are enough for when its first one is about to be worked, and
+     * what is worked in that yarn after the leg still has to be. A leg higher than planned goes on plain on its last
+     * count. Nothing is added for safety.
      *
      * @param graded with its yarn rows
      * @param gramsLeft for this sock, 0 to 10 000
@@ -39,24 +43,38 @@ public final class LegFromYarn {
                     .formatted(MOST_GRAMS, gramsLeft));
         }
         GradedSize size = graded.size(sizeLabel);
-        Optional<Cell> tex = size.cell(Catalogue.YARN_TEX);
-        if (tex.isEmpty() || size.cell(Catalogue.YARN_SOCK_GRAMS).isEmpty()) {
+        if (size.cell(Catalogue.YARN_TEX).isEmpty() || size.cell(Catalogue.YARN_SOCK_GRAMS).isEmpty()) {
             return OptionalInt.empty();
         }
         List<PartRounds> parts = Rounds.of(graded, size);
+        YarnPlan plan = YarnPlan.of(graded.design());
+        int yarn = plan.yarn(Part.LEG);
         int leg = parts.stream().map(PartRounds::part).toList().indexOf(Part.LEG);
+        ToDoubleFunction<Key> numbers = numbers(parts, size);
         double metresPerLoop = size.value(Catalogue.YARN_LOOP_LENGTH) / 1000;
-        double loopsLeft = (gramsLeft * 1000 / tex.get().value() - metresOfEnds(size)) / metresPerLoop
-                - parts.subList(leg + 1, parts.size()).stream().flatMap(part -> part.rounds().stream())
-                        .mapToDouble(Loops::plainLoops).sum();
-        return OptionalInt.of(rounds(parts.get(leg).rounds(), size, loopsLeft));
+        double metresOfEnds = plan.endsFrom(Part.LEG, yarn) * Materials.YARN_END_MM / 1000;
+        double loopsLeft = (gramsLeft * 1000 / tex(graded, size, yarn) - metresOfEnds) / metresPerLoop
+                - parts.subList(leg + 1, parts.size()).stream()
+                        .mapToDouble(part -> plan.loops(part.part(), yarn).evaluate(numbers)).sum();
+        // of a stranded leg's loops each yarn takes the same share in every round; none is taken as left over
+        Key loopsOfLeg = YarnPlan.loopsOf(Part.LEG).key();
+        double share = plan.loops(Part.LEG, yarn).evaluate(key -> key.equals(loopsOfLeg) ? 1 : 0);
+        return OptionalInt.of(rounds(parts.get(leg).rounds(), size, loopsLeft / share));
     }
 
-    /** All ends of the sock are still to come but the one at its beginning. */
-    private static double metresOfEnds(GradedSize size) {
-        double ends = size.value(Catalogue.YARN_SOCK_METRES)
-                - size.value(Catalogue.YARN_PLAIN_LOOPS) * size.value(Catalogue.YARN_LOOP_LENGTH) / 1000;
-        return Math.max(0, ends - Materials.YARN_END_MM / 1000);
+    /** What the plan reads: the loops of the parts, and numbers of the size. */
+    private static ToDoubleFunction<Key> numbers(List<PartRounds> parts, GradedSize size) {
+        Map<Key, Double> loops = parts.stream()
+                .collect(Collectors.toMap(part -> YarnPlan.loopsOf(part.part()).key(), Loops::plainLoops));
+        return key -> loops.containsKey(key) ? loops.get(key) : size.cell(key).orElseThrow().value();
+    }
+
+    private static double tex(Graded graded, GradedSize size, int yarn) {
+        if (graded.design().materials().yarns().size() < 2) {
+            return size.value(Catalogue.YARN_TEX);
+        }
+        YarnRows rows = Catalogue.YARN_COLOURS.get(yarn - 1);
+        return 1000 * size.value(rows.sockGrams()) / size.value(rows.sockMetres());
     }
 
     private static int rounds(List<Round> planned, GradedSize size, double loops) {

@@ -14,6 +14,7 @@ import turnheel.engine.grading.Cell;
 import turnheel.engine.grading.Graded;
 import turnheel.engine.grading.GradedSize;
 import turnheel.engine.grading.Reason;
+import turnheel.engine.grading.YarnPlan;
 import turnheel.engine.shaping.PartRounds;
 import turnheel.engine.shaping.Round;
 import turnheel.engine.shaping.Rounds;
@@ -24,10 +25,10 @@ import turnheel.engine.term.Key;
 /**
  * The stitches of one sock, counted from its rounds.
  *
- * @param times how often each stitch is worked
+ * @param times how often each stitch is worked, by parts in the order of knitting
  * @param keys the counts that the rounds were made from
  */
-record Loops(Map<Stitch, Long> times, List<Key> keys) {
+record Loops(Map<Part, Map<Stitch, Long>> times, List<Key> keys) {
 
     /** The stitches of a size; empty when some part has no rounds because its numbers do not work out. */
     static Optional<Loops> of(Graded graded, GradedSize size) {
@@ -35,8 +36,11 @@ record Loops(Map<Stitch, Long> times, List<Key> keys) {
         if (parts.stream().anyMatch(part -> isMissing(part, size))) {
             return Optional.empty();
         }
-        Map<Stitch, Long> times = new EnumMap<>(Stitch.class);
-        parts.forEach(part -> part.rounds().forEach(round -> count(round.steps(), 1, times)));
+        Map<Part, Map<Stitch, Long>> times = new LinkedHashMap<>();
+        for (PartRounds part : parts) {
+            Map<Stitch, Long> ofPart = times.computeIfAbsent(part.part(), first -> new EnumMap<>(Stitch.class));
+            part.rounds().forEach(round -> count(round.steps(), 1, ofPart));
+        }
         List<Key> keys = size.cells().values().stream().filter(Loops::makesRounds).map(Cell::key).toList();
         return Optional.of(new Loops(times, keys));
     }
@@ -81,10 +85,22 @@ record Loops(Map<Stitch, Long> times, List<Key> keys) {
         return weighed(counted, Loops::yarnOf, List.of()).sum();
     }
 
-    /** The counted rows of the yarn. */
-    Map<Parameter, Reason.Counted> rows() {
-        return Map.of(Catalogue.YARN_LOOPS, weighed(times, Loops::oneOf, keys),
-                Catalogue.YARN_PLAIN_LOOPS, weighed(times, Loops::yarnOf, keys));
+    /** The yarn that the rounds of a part take, in plain loops. */
+    static double plainLoops(PartRounds part) {
+        return part.rounds().stream().mapToDouble(Loops::plainLoops).sum();
+    }
+
+    /** The counted rows of the yarn; those of the parts only where the pattern has them. */
+    Map<Parameter, Reason.Counted> rows(YarnPlan plan) {
+        Map<Stitch, Long> all = new EnumMap<>(Stitch.class);
+        times.values().forEach(ofPart -> ofPart.forEach((stitch, count) -> all.merge(stitch, count, Long::sum)));
+        Map<Parameter, Reason.Counted> rows = new LinkedHashMap<>();
+        rows.put(Catalogue.YARN_LOOPS, weighed(all, Loops::oneOf, keys));
+        rows.put(Catalogue.YARN_PLAIN_LOOPS, weighed(all, Loops::yarnOf, keys));
+        if (plan.needsParts()) {
+            times.forEach((part, ofPart) -> rows.put(YarnPlan.loopsOf(part), weighed(ofPart, Loops::yarnOf, keys)));
+        }
+        return rows;
     }
 
     private static Reason.Counted weighed(Map<Stitch, Long> times, ToDoubleFunction<Stitch> each, List<Key> keys) {

@@ -6,6 +6,7 @@ import turnheel.engine.design.Design;
 import turnheel.engine.grading.Graded;
 import turnheel.engine.grading.Grader;
 import turnheel.engine.grading.LoopGrader;
+import turnheel.engine.grading.YarnPlan;
 
 /** From a design to all its numbers: counts and lengths, then rounds, then the yarn that they take. */
 public final class Patterns {
@@ -16,6 +17,8 @@ public final class Patterns {
     /** The graded pattern with its yarn. The same design gives the same result; what does not work out is a query. */
     public static Graded grade(Design design) {
         Graded counts = Grader.grade(design);
-        return LoopGrader.grade(counts, size -> Loops.of(counts, size).map(Loops::rows).orElse(Map.of()));
+        YarnPlan plan = YarnPlan.of(design);
+        return LoopGrader.grade(counts,
+                size -> Loops.of(counts, size).map(loops -> loops.rows(plan)).orElse(Map.of()));
     }
 }

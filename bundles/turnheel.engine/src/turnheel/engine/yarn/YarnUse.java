@@ -1,5 +1,7 @@
 package turnheel.engine.yarn;
 
+import static turnheel.engine.grading.YarnPlan.STITCH_WIDTH;
+
 import turnheel.engine.stitch.Stitch;
 
 /**
@@ -18,12 +20,6 @@ record YarnUse(double plainLoops, Source source) {
         GEOMETRY,
         COMMON_PRACTICE
     }
-
-    /**
-     * Yarn across the width of one stitch: 1 / Kw, with Kw = 4.1 of wet relaxed plain knitting (Munden 1959, reference
-     * table of knit geometry), since stitches are loop length / Kw wide.
-     */
-    static final double STITCH_WIDTH = 1 / 4.1;
 
     /** The figure of a stitch. */
     static YarnUse of(Stitch stitch) {

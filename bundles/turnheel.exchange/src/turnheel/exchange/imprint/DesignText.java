@@ -16,7 +16,7 @@ import turnheel.engine.term.Key;
 final class DesignText {
 
     /** Changes when the text of one and the same design changes, so that no old hash is taken for a new one. */
-    private static final String FORM = "turnheel-design/4";
+    private static final String FORM = "turnheel-design/5";
 
     private final StringBuilder text = new StringBuilder();
 

@@ -1,5 +1,7 @@
 package turnheel.exchange.imprint;
 
+import java.util.OptionalInt;
+
 import turnheel.engine.design.AfterthoughtHeel;
 import turnheel.engine.design.AsymmetricToe;
 import turnheel.engine.design.CalfLeg;
@@ -155,7 +157,13 @@ public final class PartWords {
     public static String stitchPattern(StitchPattern pattern) {
         String size = pattern.edge() == 0 ? Integer.toString(pattern.repeat())
                 : pattern.repeat() + " + " + pattern.edge();
-        return Words.text("stitchPattern." + pattern.fit().name(), word("zone", pattern.zone()), size,
+        String shape = Words.text("stitchPattern." + pattern.fit().name(), word("zone", pattern.zone()), size,
                 Integer.toString(pattern.rows()));
+        if (pattern.stranding().isEmpty()) {
+            return shape;
+        }
+        OptionalInt longest = pattern.stranding().get().longestFloat();
+        return longest.isEmpty() ? Words.text("stitchPattern.stranded", shape)
+                : Words.text("stitchPattern.floats", shape, Integer.toString(longest.getAsInt()));
     }
 }

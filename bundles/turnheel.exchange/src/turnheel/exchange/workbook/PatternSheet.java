@@ -3,9 +3,12 @@ package turnheel.exchange.workbook;
 import org.apache.poi.ss.util.CellRangeAddress;
 
 import turnheel.engine.design.Design;
+import turnheel.engine.design.Materials;
+import turnheel.engine.design.YarnLine;
 import turnheel.engine.grading.Graded;
 import turnheel.engine.writing.Caution;
 import turnheel.exchange.imprint.ContentHash;
+import turnheel.exchange.imprint.MaterialWords;
 import turnheel.exchange.imprint.PartWords;
 import turnheel.exchange.imprint.Product;
 import turnheel.exchange.table.CellContent;
@@ -43,6 +46,7 @@ final class PatternSheet {
     private void write() {
         cells.title(TEXT_COLUMN, TITLE_CHARACTERS, title(graded));
         design(graded.design());
+        materials(graded.design().materials());
         sizes();
         group("cautions");
         Caution.of(graded).forEach(this::caution);
@@ -71,6 +75,24 @@ final class PatternSheet {
         design.stitchPatterns().forEach(pattern -> line("stitchPattern", PartWords.stitchPattern(pattern)));
     }
 
+    private void materials(Materials materials) {
+        if (materials.equals(Materials.UNDECIDED)) {
+            return;
+        }
+        group("materials");
+        int number = 0;
+        for (YarnLine yarn : materials.yarns()) {
+            number++;
+            labelled(Words.text("pattern.yarn", Integer.toString(number)), MaterialWords.yarn(yarn));
+        }
+        if (!materials.colours().isEmpty()) {
+            line("colours", MaterialWords.colours(materials));
+        }
+        materials.needle().ifPresent(needle -> line("needle", MaterialWords.needle(needle)));
+        materials.swatch().ifPresent(swatch -> line("swatch", MaterialWords.swatch(swatch)));
+        materials.notions().forEach(notion -> line("notion", notion));
+    }
+
     private void sizes() {
         group("sizes");
         for (int size = 0; size < graded.sizes().size(); size++) {
@@ -94,8 +116,12 @@ final class PatternSheet {
     }
 
     private void line(String name, String text) {
+        labelled(Words.text("pattern." + name), text);
+    }
+
+    private void labelled(String label, String text) {
         row++;
-        cells.put(row, LABEL_COLUMN, Words.text("pattern." + name), Look.LABEL);
+        cells.put(row, LABEL_COLUMN, label, Look.LABEL);
         cells.put(row, TEXT_COLUMN, text, Look.TEXT);
     }
 }

@@ -176,6 +176,15 @@ public interface PatternFactory extends EFactory {
 	YarnElement createYarnElement();
 
 	/**
+	 * Returns a new object of class '<em>Colour Element</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Colour Element</em>'.
+	 * @generated
+	 */
+	ColourElement createColourElement();
+
+	/**
 	 * Returns a new object of class '<em>Swatch Element</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

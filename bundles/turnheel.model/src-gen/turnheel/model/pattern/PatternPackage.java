@@ -850,13 +850,31 @@ public interface PatternPackage extends EPackage {
 	int STITCH_PATTERN_ELEMENT__FEWEST_FILLER = 5;
 
 	/**
+	 * The feature id for the '<em><b>Stranded</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STITCH_PATTERN_ELEMENT__STRANDED = 6;
+
+	/**
+	 * The feature id for the '<em><b>Longest Float</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STITCH_PATTERN_ELEMENT__LONGEST_FLOAT = 7;
+
+	/**
 	 * The number of structural features of the '<em>Stitch Pattern Element</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int STITCH_PATTERN_ELEMENT_FEATURE_COUNT = 6;
+	int STITCH_PATTERN_ELEMENT_FEATURE_COUNT = 8;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.MaterialsElementImpl <em>Materials Element</em>}' class.
@@ -869,31 +887,49 @@ public interface PatternPackage extends EPackage {
 	int MATERIALS_ELEMENT = 19;
 
 	/**
-	 * The feature id for the '<em><b>Balls</b></em>' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int MATERIALS_ELEMENT__BALLS = 0;
-
-	/**
 	 * The feature id for the '<em><b>Margin Percent</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int MATERIALS_ELEMENT__MARGIN_PERCENT = 1;
+	int MATERIALS_ELEMENT__MARGIN_PERCENT = 0;
 
 	/**
-	 * The feature id for the '<em><b>Yarn</b></em>' containment reference.
+	 * The feature id for the '<em><b>Needle</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int MATERIALS_ELEMENT__YARN = 2;
+	int MATERIALS_ELEMENT__NEEDLE = 1;
+
+	/**
+	 * The feature id for the '<em><b>Notions</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIALS_ELEMENT__NOTIONS = 2;
+
+	/**
+	 * The feature id for the '<em><b>Yarns</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIALS_ELEMENT__YARNS = 3;
+
+	/**
+	 * The feature id for the '<em><b>Colours</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIALS_ELEMENT__COLOURS = 4;
 
 	/**
 	 * The feature id for the '<em><b>Swatch</b></em>' containment reference.
@@ -902,7 +938,7 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int MATERIALS_ELEMENT__SWATCH = 3;
+	int MATERIALS_ELEMENT__SWATCH = 5;
 
 	/**
 	 * The number of structural features of the '<em>Materials Element</em>' class.
@@ -911,7 +947,7 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int MATERIALS_ELEMENT_FEATURE_COUNT = 4;
+	int MATERIALS_ELEMENT_FEATURE_COUNT = 6;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.YarnElementImpl <em>Yarn Element</em>}' class.
@@ -960,13 +996,68 @@ public interface PatternPackage extends EPackage {
 	int YARN_ELEMENT__CATEGORY = 3;
 
 	/**
+	 * The feature id for the '<em><b>Colour</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int YARN_ELEMENT__COLOUR = 4;
+
+	/**
+	 * The feature id for the '<em><b>Balls</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int YARN_ELEMENT__BALLS = 5;
+
+	/**
 	 * The number of structural features of the '<em>Yarn Element</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int YARN_ELEMENT_FEATURE_COUNT = 4;
+	int YARN_ELEMENT_FEATURE_COUNT = 6;
+
+	/**
+	 * The meta object id for the '{@link turnheel.model.pattern.impl.ColourElementImpl <em>Colour Element</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.model.pattern.impl.ColourElementImpl
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getColourElement()
+	 * @generated
+	 */
+	int COLOUR_ELEMENT = 21;
+
+	/**
+	 * The feature id for the '<em><b>Place</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COLOUR_ELEMENT__PLACE = 0;
+
+	/**
+	 * The feature id for the '<em><b>Yarn</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COLOUR_ELEMENT__YARN = 1;
+
+	/**
+	 * The number of structural features of the '<em>Colour Element</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COLOUR_ELEMENT_FEATURE_COUNT = 2;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.SwatchElementImpl <em>Swatch Element</em>}' class.
@@ -976,7 +1067,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSwatchElement()
 	 * @generated
 	 */
-	int SWATCH_ELEMENT = 21;
+	int SWATCH_ELEMENT = 22;
 
 	/**
 	 * The feature id for the '<em><b>Stitches</b></em>' attribute.
@@ -1006,13 +1097,49 @@ public interface PatternPackage extends EPackage {
 	int SWATCH_ELEMENT__GRAMS = 2;
 
 	/**
+	 * The feature id for the '<em><b>Width</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SWATCH_ELEMENT__WIDTH = 3;
+
+	/**
+	 * The feature id for the '<em><b>Height</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SWATCH_ELEMENT__HEIGHT = 4;
+
+	/**
+	 * The feature id for the '<em><b>Worked</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SWATCH_ELEMENT__WORKED = 5;
+
+	/**
+	 * The feature id for the '<em><b>Washed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SWATCH_ELEMENT__WASHED = 6;
+
+	/**
 	 * The number of structural features of the '<em>Swatch Element</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int SWATCH_ELEMENT_FEATURE_COUNT = 3;
+	int SWATCH_ELEMENT_FEATURE_COUNT = 7;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.LengthsElementImpl <em>Lengths Element</em>}' class.
@@ -1022,7 +1149,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLengthsElement()
 	 * @generated
 	 */
-	int LENGTHS_ELEMENT = 22;
+	int LENGTHS_ELEMENT = 23;
 
 	/**
 	 * The feature id for the '<em><b>Foot</b></em>' attribute.
@@ -1077,7 +1204,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSizeElement()
 	 * @generated
 	 */
-	int SIZE_ELEMENT = 23;
+	int SIZE_ELEMENT = 24;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1132,7 +1259,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getOwnRowElement()
 	 * @generated
 	 */
-	int OWN_ROW_ELEMENT = 24;
+	int OWN_ROW_ELEMENT = 25;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1178,7 +1305,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getEntryElement()
 	 * @generated
 	 */
-	int ENTRY_ELEMENT = 25;
+	int ENTRY_ELEMENT = 26;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1215,7 +1342,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getInputElement()
 	 * @generated
 	 */
-	int INPUT_ELEMENT = 26;
+	int INPUT_ELEMENT = 27;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1252,7 +1379,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getOverrideElement()
 	 * @generated
 	 */
-	int OVERRIDE_ELEMENT = 27;
+	int OVERRIDE_ELEMENT = 28;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -1289,7 +1416,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getDirection()
 	 * @generated
 	 */
-	int DIRECTION = 28;
+	int DIRECTION = 29;
 
 	/**
 	 * The meta object id for the '<em>Increase</em>' data type.
@@ -1299,7 +1426,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getIncrease()
 	 * @generated
 	 */
-	int INCREASE = 29;
+	int INCREASE = 30;
 
 	/**
 	 * The meta object id for the '<em>Cast On</em>' data type.
@@ -1309,7 +1436,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getCastOn()
 	 * @generated
 	 */
-	int CAST_ON = 30;
+	int CAST_ON = 31;
 
 	/**
 	 * The meta object id for the '<em>Lean</em>' data type.
@@ -1319,7 +1446,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLean()
 	 * @generated
 	 */
-	int LEAN = 31;
+	int LEAN = 32;
 
 	/**
 	 * The meta object id for the '<em>Turn Method</em>' data type.
@@ -1329,7 +1456,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getTurnMethod()
 	 * @generated
 	 */
-	int TURN_METHOD = 32;
+	int TURN_METHOD = 33;
 
 	/**
 	 * The meta object id for the '<em>Sock Length</em>' data type.
@@ -1339,7 +1466,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSockLength()
 	 * @generated
 	 */
-	int SOCK_LENGTH = 33;
+	int SOCK_LENGTH = 34;
 
 	/**
 	 * The meta object id for the '<em>Heel Turn</em>' data type.
@@ -1349,7 +1476,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getHeelTurn()
 	 * @generated
 	 */
-	int HEEL_TURN = 34;
+	int HEEL_TURN = 35;
 
 	/**
 	 * The meta object id for the '<em>Cap</em>' data type.
@@ -1359,7 +1486,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getCap()
 	 * @generated
 	 */
-	int CAP = 35;
+	int CAP = 36;
 
 	/**
 	 * The meta object id for the '<em>Leg Count</em>' data type.
@@ -1369,7 +1496,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLegCount()
 	 * @generated
 	 */
-	int LEG_COUNT = 36;
+	int LEG_COUNT = 37;
 
 	/**
 	 * The meta object id for the '<em>Length Mode</em>' data type.
@@ -1379,7 +1506,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLengthMode()
 	 * @generated
 	 */
-	int LENGTH_MODE = 37;
+	int LENGTH_MODE = 38;
 
 	/**
 	 * The meta object id for the '<em>Snap</em>' data type.
@@ -1389,7 +1516,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getSnap()
 	 * @generated
 	 */
-	int SNAP = 38;
+	int SNAP = 39;
 
 	/**
 	 * The meta object id for the '<em>Zone</em>' data type.
@@ -1399,7 +1526,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getZone()
 	 * @generated
 	 */
-	int ZONE = 39;
+	int ZONE = 40;
 
 	/**
 	 * The meta object id for the '<em>Fit</em>' data type.
@@ -1409,7 +1536,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFit()
 	 * @generated
 	 */
-	int FIT = 40;
+	int FIT = 41;
 
 	/**
 	 * The meta object id for the '<em>Flap Length</em>' data type.
@@ -1419,7 +1546,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapLength()
 	 * @generated
 	 */
-	int FLAP_LENGTH = 41;
+	int FLAP_LENGTH = 42;
 
 	/**
 	 * The meta object id for the '<em>Flap Fabric</em>' data type.
@@ -1429,7 +1556,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapFabric()
 	 * @generated
 	 */
-	int FLAP_FABRIC = 42;
+	int FLAP_FABRIC = 43;
 
 	/**
 	 * The meta object id for the '<em>Flap Edge</em>' data type.
@@ -1439,7 +1566,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getFlapEdge()
 	 * @generated
 	 */
-	int FLAP_EDGE = 43;
+	int FLAP_EDGE = 44;
 
 	/**
 	 * The meta object id for the '<em>Pick Up</em>' data type.
@@ -1449,7 +1576,37 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getPickUp()
 	 * @generated
 	 */
-	int PICK_UP = 44;
+	int PICK_UP = 45;
+
+	/**
+	 * The meta object id for the '<em>Colour Place</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.ColourPlace
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getColourPlace()
+	 * @generated
+	 */
+	int COLOUR_PLACE = 46;
+
+	/**
+	 * The meta object id for the '<em>Worked</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.Swatch.Worked
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getWorked()
+	 * @generated
+	 */
+	int WORKED = 47;
+
+	/**
+	 * The meta object id for the '<em>Length</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see turnheel.engine.design.Length
+	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLength()
+	 * @generated
+	 */
+	int LENGTH = 48;
 
 	/**
 	 * The meta object id for the '<em>Gauge</em>' data type.
@@ -1459,7 +1616,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getGauge()
 	 * @generated
 	 */
-	int GAUGE = 45;
+	int GAUGE = 49;
 
 	/**
 	 * The meta object id for the '<em>Quantity</em>' data type.
@@ -1469,7 +1626,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getQuantity()
 	 * @generated
 	 */
-	int QUANTITY = 46;
+	int QUANTITY = 50;
 
 	/**
 	 * The meta object id for the '<em>Key</em>' data type.
@@ -1479,7 +1636,7 @@ public interface PatternPackage extends EPackage {
 	 * @see turnheel.model.pattern.impl.PatternPackageImpl#getKey()
 	 * @generated
 	 */
-	int KEY = 47;
+	int KEY = 51;
 
 
 	/**
@@ -2212,6 +2369,28 @@ public interface PatternPackage extends EPackage {
 	EAttribute getStitchPatternElement_FewestFiller();
 
 	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.StitchPatternElement#isStranded <em>Stranded</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Stranded</em>'.
+	 * @see turnheel.model.pattern.StitchPatternElement#isStranded()
+	 * @see #getStitchPatternElement()
+	 * @generated
+	 */
+	EAttribute getStitchPatternElement_Stranded();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.StitchPatternElement#getLongestFloat <em>Longest Float</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Longest Float</em>'.
+	 * @see turnheel.model.pattern.StitchPatternElement#getLongestFloat()
+	 * @see #getStitchPatternElement()
+	 * @generated
+	 */
+	EAttribute getStitchPatternElement_LongestFloat();
+
+	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.MaterialsElement <em>Materials Element</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2220,17 +2399,6 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EClass getMaterialsElement();
-
-	/**
-	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.MaterialsElement#getBalls <em>Balls</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the attribute '<em>Balls</em>'.
-	 * @see turnheel.model.pattern.MaterialsElement#getBalls()
-	 * @see #getMaterialsElement()
-	 * @generated
-	 */
-	EAttribute getMaterialsElement_Balls();
 
 	/**
 	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.MaterialsElement#getMarginPercent <em>Margin Percent</em>}'.
@@ -2244,15 +2412,48 @@ public interface PatternPackage extends EPackage {
 	EAttribute getMaterialsElement_MarginPercent();
 
 	/**
-	 * Returns the meta object for the containment reference '{@link turnheel.model.pattern.MaterialsElement#getYarn <em>Yarn</em>}'.
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.MaterialsElement#getNeedle <em>Needle</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
-	 * @return the meta object for the containment reference '<em>Yarn</em>'.
-	 * @see turnheel.model.pattern.MaterialsElement#getYarn()
+	 * @return the meta object for the attribute '<em>Needle</em>'.
+	 * @see turnheel.model.pattern.MaterialsElement#getNeedle()
 	 * @see #getMaterialsElement()
 	 * @generated
 	 */
-	EReference getMaterialsElement_Yarn();
+	EAttribute getMaterialsElement_Needle();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.MaterialsElement#getNotions <em>Notions</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Notions</em>'.
+	 * @see turnheel.model.pattern.MaterialsElement#getNotions()
+	 * @see #getMaterialsElement()
+	 * @generated
+	 */
+	EAttribute getMaterialsElement_Notions();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link turnheel.model.pattern.MaterialsElement#getYarns <em>Yarns</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Yarns</em>'.
+	 * @see turnheel.model.pattern.MaterialsElement#getYarns()
+	 * @see #getMaterialsElement()
+	 * @generated
+	 */
+	EReference getMaterialsElement_Yarns();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link turnheel.model.pattern.MaterialsElement#getColours <em>Colours</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Colours</em>'.
+	 * @see turnheel.model.pattern.MaterialsElement#getColours()
+	 * @see #getMaterialsElement()
+	 * @generated
+	 */
+	EReference getMaterialsElement_Colours();
 
 	/**
 	 * Returns the meta object for the containment reference '{@link turnheel.model.pattern.MaterialsElement#getSwatch <em>Swatch</em>}'.
@@ -2320,6 +2521,60 @@ public interface PatternPackage extends EPackage {
 	EAttribute getYarnElement_Category();
 
 	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.YarnElement#getColour <em>Colour</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Colour</em>'.
+	 * @see turnheel.model.pattern.YarnElement#getColour()
+	 * @see #getYarnElement()
+	 * @generated
+	 */
+	EAttribute getYarnElement_Colour();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.YarnElement#getBalls <em>Balls</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Balls</em>'.
+	 * @see turnheel.model.pattern.YarnElement#getBalls()
+	 * @see #getYarnElement()
+	 * @generated
+	 */
+	EAttribute getYarnElement_Balls();
+
+	/**
+	 * Returns the meta object for class '{@link turnheel.model.pattern.ColourElement <em>Colour Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Colour Element</em>'.
+	 * @see turnheel.model.pattern.ColourElement
+	 * @generated
+	 */
+	EClass getColourElement();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.ColourElement#getPlace <em>Place</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Place</em>'.
+	 * @see turnheel.model.pattern.ColourElement#getPlace()
+	 * @see #getColourElement()
+	 * @generated
+	 */
+	EAttribute getColourElement_Place();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.ColourElement#getYarn <em>Yarn</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Yarn</em>'.
+	 * @see turnheel.model.pattern.ColourElement#getYarn()
+	 * @see #getColourElement()
+	 * @generated
+	 */
+	EAttribute getColourElement_Yarn();
+
+	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.SwatchElement <em>Swatch Element</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2361,6 +2616,50 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getSwatchElement_Grams();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.SwatchElement#getWidth <em>Width</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Width</em>'.
+	 * @see turnheel.model.pattern.SwatchElement#getWidth()
+	 * @see #getSwatchElement()
+	 * @generated
+	 */
+	EAttribute getSwatchElement_Width();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.SwatchElement#getHeight <em>Height</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Height</em>'.
+	 * @see turnheel.model.pattern.SwatchElement#getHeight()
+	 * @see #getSwatchElement()
+	 * @generated
+	 */
+	EAttribute getSwatchElement_Height();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.SwatchElement#getWorked <em>Worked</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Worked</em>'.
+	 * @see turnheel.model.pattern.SwatchElement#getWorked()
+	 * @see #getSwatchElement()
+	 * @generated
+	 */
+	EAttribute getSwatchElement_Worked();
+
+	/**
+	 * Returns the meta object for the attribute '{@link turnheel.model.pattern.SwatchElement#isWashed <em>Washed</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Washed</em>'.
+	 * @see turnheel.model.pattern.SwatchElement#isWashed()
+	 * @see #getSwatchElement()
+	 * @generated
+	 */
+	EAttribute getSwatchElement_Washed();
 
 	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.LengthsElement <em>Lengths Element</em>}'.
@@ -2734,6 +3033,36 @@ public interface PatternPackage extends EPackage {
 	 * @generated
 	 */
 	EDataType getPickUp();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.ColourPlace <em>Colour Place</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Colour Place</em>'.
+	 * @see turnheel.engine.design.ColourPlace
+	 * @generated
+	 */
+	EDataType getColourPlace();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.Swatch.Worked <em>Worked</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Worked</em>'.
+	 * @see turnheel.engine.design.Swatch.Worked
+	 * @generated
+	 */
+	EDataType getWorked();
+
+	/**
+	 * Returns the meta object for data type '{@link turnheel.engine.design.Length <em>Length</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for data type '<em>Length</em>'.
+	 * @see turnheel.engine.design.Length
+	 * @generated
+	 */
+	EDataType getLength();
 
 	/**
 	 * Returns the meta object for data type '{@link turnheel.engine.design.Gauge <em>Gauge</em>}'.
@@ -3370,6 +3699,22 @@ public interface PatternPackage extends EPackage {
 		EAttribute STITCH_PATTERN_ELEMENT__FEWEST_FILLER = eINSTANCE.getStitchPatternElement_FewestFiller();
 
 		/**
+		 * The meta object literal for the '<em><b>Stranded</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STITCH_PATTERN_ELEMENT__STRANDED = eINSTANCE.getStitchPatternElement_Stranded();
+
+		/**
+		 * The meta object literal for the '<em><b>Longest Float</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STITCH_PATTERN_ELEMENT__LONGEST_FLOAT = eINSTANCE.getStitchPatternElement_LongestFloat();
+
+		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.MaterialsElementImpl <em>Materials Element</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -3380,14 +3725,6 @@ public interface PatternPackage extends EPackage {
 		EClass MATERIALS_ELEMENT = eINSTANCE.getMaterialsElement();
 
 		/**
-		 * The meta object literal for the '<em><b>Balls</b></em>' attribute feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EAttribute MATERIALS_ELEMENT__BALLS = eINSTANCE.getMaterialsElement_Balls();
-
-		/**
 		 * The meta object literal for the '<em><b>Margin Percent</b></em>' attribute feature.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -3396,12 +3733,36 @@ public interface PatternPackage extends EPackage {
 		EAttribute MATERIALS_ELEMENT__MARGIN_PERCENT = eINSTANCE.getMaterialsElement_MarginPercent();
 
 		/**
-		 * The meta object literal for the '<em><b>Yarn</b></em>' containment reference feature.
+		 * The meta object literal for the '<em><b>Needle</b></em>' attribute feature.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
 		 * @generated
 		 */
-		EReference MATERIALS_ELEMENT__YARN = eINSTANCE.getMaterialsElement_Yarn();
+		EAttribute MATERIALS_ELEMENT__NEEDLE = eINSTANCE.getMaterialsElement_Needle();
+
+		/**
+		 * The meta object literal for the '<em><b>Notions</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIALS_ELEMENT__NOTIONS = eINSTANCE.getMaterialsElement_Notions();
+
+		/**
+		 * The meta object literal for the '<em><b>Yarns</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MATERIALS_ELEMENT__YARNS = eINSTANCE.getMaterialsElement_Yarns();
+
+		/**
+		 * The meta object literal for the '<em><b>Colours</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MATERIALS_ELEMENT__COLOURS = eINSTANCE.getMaterialsElement_Colours();
 
 		/**
 		 * The meta object literal for the '<em><b>Swatch</b></em>' containment reference feature.
@@ -3454,6 +3815,48 @@ public interface PatternPackage extends EPackage {
 		EAttribute YARN_ELEMENT__CATEGORY = eINSTANCE.getYarnElement_Category();
 
 		/**
+		 * The meta object literal for the '<em><b>Colour</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute YARN_ELEMENT__COLOUR = eINSTANCE.getYarnElement_Colour();
+
+		/**
+		 * The meta object literal for the '<em><b>Balls</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute YARN_ELEMENT__BALLS = eINSTANCE.getYarnElement_Balls();
+
+		/**
+		 * The meta object literal for the '{@link turnheel.model.pattern.impl.ColourElementImpl <em>Colour Element</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.model.pattern.impl.ColourElementImpl
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getColourElement()
+		 * @generated
+		 */
+		EClass COLOUR_ELEMENT = eINSTANCE.getColourElement();
+
+		/**
+		 * The meta object literal for the '<em><b>Place</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute COLOUR_ELEMENT__PLACE = eINSTANCE.getColourElement_Place();
+
+		/**
+		 * The meta object literal for the '<em><b>Yarn</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute COLOUR_ELEMENT__YARN = eINSTANCE.getColourElement_Yarn();
+
+		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.SwatchElementImpl <em>Swatch Element</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -3486,6 +3889,38 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute SWATCH_ELEMENT__GRAMS = eINSTANCE.getSwatchElement_Grams();
+
+		/**
+		 * The meta object literal for the '<em><b>Width</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SWATCH_ELEMENT__WIDTH = eINSTANCE.getSwatchElement_Width();
+
+		/**
+		 * The meta object literal for the '<em><b>Height</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SWATCH_ELEMENT__HEIGHT = eINSTANCE.getSwatchElement_Height();
+
+		/**
+		 * The meta object literal for the '<em><b>Worked</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SWATCH_ELEMENT__WORKED = eINSTANCE.getSwatchElement_Worked();
+
+		/**
+		 * The meta object literal for the '<em><b>Washed</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SWATCH_ELEMENT__WASHED = eINSTANCE.getSwatchElement_Washed();
 
 		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.LengthsElementImpl <em>Lengths Element</em>}' class.
@@ -3820,6 +4255,36 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EDataType PICK_UP = eINSTANCE.getPickUp();
+
+		/**
+		 * The meta object literal for the '<em>Colour Place</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.ColourPlace
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getColourPlace()
+		 * @generated
+		 */
+		EDataType COLOUR_PLACE = eINSTANCE.getColourPlace();
+
+		/**
+		 * The meta object literal for the '<em>Worked</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.Swatch.Worked
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getWorked()
+		 * @generated
+		 */
+		EDataType WORKED = eINSTANCE.getWorked();
+
+		/**
+		 * The meta object literal for the '<em>Length</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see turnheel.engine.design.Length
+		 * @see turnheel.model.pattern.impl.PatternPackageImpl#getLength()
+		 * @generated
+		 */
+		EDataType LENGTH = eINSTANCE.getLength();
 
 		/**
 		 * The meta object literal for the '<em>Gauge</em>' data type.

@@ -22,6 +22,8 @@ import turnheel.engine.design.StitchPattern;
  *   <li>{@link turnheel.model.pattern.StitchPatternElement#getRows <em>Rows</em>}</li>
  *   <li>{@link turnheel.model.pattern.StitchPatternElement#getFit <em>Fit</em>}</li>
  *   <li>{@link turnheel.model.pattern.StitchPatternElement#getFewestFiller <em>Fewest Filler</em>}</li>
+ *   <li>{@link turnheel.model.pattern.StitchPatternElement#isStranded <em>Stranded</em>}</li>
+ *   <li>{@link turnheel.model.pattern.StitchPatternElement#getLongestFloat <em>Longest Float</em>}</li>
  * </ul>
  *
  * @see turnheel.model.pattern.PatternPackage#getStitchPatternElement()
@@ -157,5 +159,54 @@ public interface StitchPatternElement extends EObject {
 	 * @generated
 	 */
 	void setFewestFiller(int value);
+
+	/**
+	 * Returns the value of the '<em><b>Stranded</b></em>' attribute.
+	 * The default value is <code>"false"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Whether it is worked in two colours, one behind the other.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Stranded</em>' attribute.
+	 * @see #setStranded(boolean)
+	 * @see turnheel.model.pattern.PatternPackage#getStitchPatternElement_Stranded()
+	 * @generated
+	 */
+	boolean isStranded();
+
+	/**
+	 * Sets the value of the '{@link turnheel.model.pattern.StitchPatternElement#isStranded <em>Stranded</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Stranded</em>' attribute.
+	 * @see #isStranded()
+	 * @generated
+	 */
+	void setStranded(boolean value);
+
+	/**
+	 * Returns the value of the '<em><b>Longest Float</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Stitches that the longest float of a stranded pattern passes behind.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Longest Float</em>' attribute.
+	 * @see #setLongestFloat(Integer)
+	 * @see turnheel.model.pattern.PatternPackage#getStitchPatternElement_LongestFloat()
+	 * @generated
+	 */
+	Integer getLongestFloat();
+
+	/**
+	 * Sets the value of the '{@link turnheel.model.pattern.StitchPatternElement#getLongestFloat <em>Longest Float</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Longest Float</em>' attribute.
+	 * @see #getLongestFloat()
+	 * @generated
+	 */
+	void setLongestFloat(Integer value);
 
 } // StitchPatternElement

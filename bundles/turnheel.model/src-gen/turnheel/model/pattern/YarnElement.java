@@ -22,6 +22,8 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link turnheel.model.pattern.YarnElement#getMetresPerBall <em>Metres Per Ball</em>}</li>
  *   <li>{@link turnheel.model.pattern.YarnElement#getGramsPerBall <em>Grams Per Ball</em>}</li>
  *   <li>{@link turnheel.model.pattern.YarnElement#getCategory <em>Category</em>}</li>
+ *   <li>{@link turnheel.model.pattern.YarnElement#getColour <em>Colour</em>}</li>
+ *   <li>{@link turnheel.model.pattern.YarnElement#getBalls <em>Balls</em>}</li>
  * </ul>
  *
  * @see turnheel.model.pattern.PatternPackage#getYarnElement()
@@ -111,5 +113,50 @@ public interface YarnElement extends EObject {
 	 * @generated
 	 */
 	void setCategory(Integer value);
+
+	/**
+	 * Returns the value of the '<em><b>Colour</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Colour</em>' attribute.
+	 * @see #setColour(String)
+	 * @see turnheel.model.pattern.PatternPackage#getYarnElement_Colour()
+	 * @generated
+	 */
+	String getColour();
+
+	/**
+	 * Sets the value of the '{@link turnheel.model.pattern.YarnElement#getColour <em>Colour</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Colour</em>' attribute.
+	 * @see #getColour()
+	 * @generated
+	 */
+	void setColour(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Balls</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * What the pattern states for a pair.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Balls</em>' attribute.
+	 * @see #setBalls(Integer)
+	 * @see turnheel.model.pattern.PatternPackage#getYarnElement_Balls()
+	 * @generated
+	 */
+	Integer getBalls();
+
+	/**
+	 * Sets the value of the '{@link turnheel.model.pattern.YarnElement#getBalls <em>Balls</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Balls</em>' attribute.
+	 * @see #getBalls()
+	 * @generated
+	 */
+	void setBalls(Integer value);
 
 } // YarnElement

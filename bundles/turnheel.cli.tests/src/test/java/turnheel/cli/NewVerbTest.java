@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 
 import org.junit.jupiter.api.Test;
@@ -54,6 +53,7 @@ import turnheel.engine.design.Swatch;
 import turnheel.engine.design.TurnMethod;
 import turnheel.engine.design.WedgeToe;
 import turnheel.engine.design.Yarn;
+import turnheel.engine.design.YarnLine;
 import turnheel.engine.term.Key;
 import turnheel.model.DocumentException;
 import turnheel.model.Door;
@@ -138,8 +138,9 @@ class NewVerbTest {
         assertEquals(List.of(new StitchPattern(Zone.INSTEP, 6, 1, 8, Fit.CENTRED_PANEL, 2),
                 new StitchPattern(Zone.LEG, 4, 0, 2, Fit.WHOLE_REPEATS, 1)), design.stitchPatterns());
         assertEquals(new Lengths(LengthMode.TO_FIT, LengthMode.MEASURE, LengthMode.BOTH, Snap.FOOT), design.lengths());
-        assertEquals(new Materials(Optional.of(new Yarn("Tidal Four", 200, 50, OptionalInt.of(1))), OptionalInt.of(2),
-                Optional.of(new Swatch(30, 40, 12.5)), Materials.USUAL_MARGIN), design.materials());
+        assertEquals(Materials.UNDECIDED.withYarns(List.of(new YarnLine(
+                new Yarn("Tidal Four", 200, 50, OptionalInt.of(1)), "", OptionalInt.of(2))))
+                .with(Swatch.weighed(30, 40, 12.5)), design.materials());
     }
 
     @Test

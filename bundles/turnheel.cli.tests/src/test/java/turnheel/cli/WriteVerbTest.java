@@ -54,7 +54,8 @@ class WriteVerbTest {
         Run run = Run.of("write", Patterns.toeUp(folder), "--style", "longhand").clean();
         assertTrue(run.out().contains("Repeat increase round and closing round 10 [11] more times. 64 [72] stitches.\n"),
                 run.out());
-        Run.of("write", folder.resolve("gull.turnheel"), "--style", "longhnad").refused("longhnad", "Did you mean longhand");
+        Run.of("write", folder.resolve("gull.turnheel"), "--style", "longhnad").refused("longhnad",
+                "Did you mean longhand");
     }
 
     @Test

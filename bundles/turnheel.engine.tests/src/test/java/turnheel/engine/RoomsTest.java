@@ -40,7 +40,7 @@ class RoomsTest {
             Map.entry("grading", Set.of("formula", "query", "design", "term", "stitch")),
             Map.entry("shaping", Set.of("grading", "design", "stitch")),
             Map.entry("wording", Set.of()),
-            Map.entry("writing", Set.of("wording", "instruction", "shaping", "grading", "design", "stitch")),
+            Map.entry("writing", Set.of("wording", "instruction", "yarn", "shaping", "grading", "design", "stitch")),
             Map.entry("knitting", Set.of("instruction", "query", "design", "term", "stitch")),
             Map.entry("drawing", Set.of("shaping", "grading", "design", "stitch")),
             Map.entry("yarn", Set.of("shaping", "grading", "design", "term", "stitch")),

@@ -4,11 +4,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 import turnheel.engine.design.AfterthoughtHeel;
 import turnheel.engine.design.AsymmetricToe;
 import turnheel.engine.design.CalfLeg;
 import turnheel.engine.design.CastOn;
+import turnheel.engine.design.ColourPlace;
 import turnheel.engine.design.Cuff;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.Direction;
@@ -26,6 +30,7 @@ import turnheel.engine.design.Leg;
 import turnheel.engine.design.LegCount;
 import turnheel.engine.design.Length;
 import turnheel.engine.design.LengthMode;
+import turnheel.engine.design.LengthUnit;
 import turnheel.engine.design.Lengths;
 import turnheel.engine.design.Materials;
 import turnheel.engine.design.PickUp;
@@ -43,10 +48,13 @@ import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.StitchPattern.Fit;
 import turnheel.engine.design.StitchPattern.Zone;
 import turnheel.engine.design.StraightLeg;
+import turnheel.engine.design.Stranding;
+import turnheel.engine.design.Swatch;
 import turnheel.engine.design.Toe;
 import turnheel.engine.design.TurnMethod;
 import turnheel.engine.design.WedgeToe;
 import turnheel.engine.design.Yarn;
+import turnheel.engine.design.YarnLine;
 import turnheel.engine.term.Key;
 
 /** Designs that every export is tried on. All measurements are invented. */
@@ -71,6 +79,7 @@ public final class Designs {
         all.put("star-and-flap", starAndFlap());
         all.put("flap-last", flapLast());
         all.put("afterthought", afterthought());
+        all.put("colours", colours());
         all.put("panel", panel());
         all.put("knee", knee());
         return all;
@@ -150,6 +159,22 @@ public final class Designs {
         return of("Two Harbours", Direction.CUFF_DOWN, new AsymmetricToe(Increase.LIFTED),
                 new AfterthoughtHeel(AfterthoughtHeel.Cap.ROUND), crew(), new RibCuff(3, 2, true), List.of())
                 .withMaterials(Materials.of(Yarn.of("Harbour Fingering", 210, 50)).withBalls(2));
+    }
+
+    /** Cuff-down with three yarns, two of them stranded on the leg, a heel in the third, and all that is needed for it. */
+    public static Design colours() {
+        Yarn yarn = new Yarn("Quay Four", 210, 50, OptionalInt.of(1));
+        Swatch swatch = new Swatch(42, 57, OptionalDouble.of(7.5), Optional.of(new Swatch.Measured(
+                new Length(13, LengthUnit.CENTIMETRE), Length.ofMm(128))), Swatch.Worked.FLAT, true);
+        return of("Three Lamps", Direction.CUFF_DOWN, new WedgeToe(Increase.MAKE_ONE),
+                new FlapHeel(HeelTurn.ROUND, new FlapLength.FromBody()), crew(), new RibCuff(2, 2),
+                List.of(new StitchPattern(Zone.LEG, 4, 0, 6, Fit.WHOLE_REPEATS, 0).with(Stranding.withFloatsTo(3)),
+                        new StitchPattern(Zone.INSTEP, 6, 1, 8, Fit.CENTRED_PANEL, 2)))
+                .withMaterials(Materials.UNDECIDED.withYarns(List.of(new YarnLine(yarn, "slate", OptionalInt.of(2)),
+                        new YarnLine(yarn, "gorse", OptionalInt.empty()), YarnLine.of(Yarn.of("", 170, 50))))
+                        .withColours(Map.of(ColourPlace.HEEL, 3, ColourPlace.INSTEP_PATTERN, 3))
+                        .withNeedle(Optional.of(Length.ofMm(2.25))).with(swatch)
+                        .withNotions(List.of("stitch markers", "=tapestry needle")));
     }
 
     /** Toe-up with a star toe, a panel on the instep, and a heel that is worked last as a wedge. */

@@ -3,8 +3,12 @@
  */
 package turnheel.model.pattern.impl;
 
+import java.util.Collection;
+
 import org.eclipse.emf.common.notify.Notification;
 import org.eclipse.emf.common.notify.NotificationChain;
+
+import org.eclipse.emf.common.util.EList;
 
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.InternalEObject;
@@ -12,6 +16,12 @@ import org.eclipse.emf.ecore.InternalEObject;
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
 import org.eclipse.emf.ecore.impl.EObjectImpl;
 
+import org.eclipse.emf.ecore.util.EObjectContainmentEList;
+import org.eclipse.emf.ecore.util.InternalEList;
+
+import turnheel.engine.design.Length;
+
+import turnheel.model.pattern.ColourElement;
 import turnheel.model.pattern.MaterialsElement;
 import turnheel.model.pattern.PatternPackage;
 import turnheel.model.pattern.SwatchElement;
@@ -25,35 +35,17 @@ import turnheel.model.pattern.YarnElement;
  * The following features are implemented:
  * </p>
  * <ul>
- *   <li>{@link turnheel.model.pattern.impl.MaterialsElementImpl#getBalls <em>Balls</em>}</li>
  *   <li>{@link turnheel.model.pattern.impl.MaterialsElementImpl#getMarginPercent <em>Margin Percent</em>}</li>
- *   <li>{@link turnheel.model.pattern.impl.MaterialsElementImpl#getYarn <em>Yarn</em>}</li>
+ *   <li>{@link turnheel.model.pattern.impl.MaterialsElementImpl#getNeedle <em>Needle</em>}</li>
+ *   <li>{@link turnheel.model.pattern.impl.MaterialsElementImpl#getNotions <em>Notions</em>}</li>
+ *   <li>{@link turnheel.model.pattern.impl.MaterialsElementImpl#getYarns <em>Yarns</em>}</li>
+ *   <li>{@link turnheel.model.pattern.impl.MaterialsElementImpl#getColours <em>Colours</em>}</li>
  *   <li>{@link turnheel.model.pattern.impl.MaterialsElementImpl#getSwatch <em>Swatch</em>}</li>
  * </ul>
  *
  * @generated
  */
 public class MaterialsElementImpl extends EObjectImpl implements MaterialsElement {
-	/**
-	 * The default value of the '{@link #getBalls() <em>Balls</em>}' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @see #getBalls()
-	 * @generated
-	 * @ordered
-	 */
-	protected static final Integer BALLS_EDEFAULT = null;
-
-	/**
-	 * The cached value of the '{@link #getBalls() <em>Balls</em>}' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @see #getBalls()
-	 * @generated
-	 * @ordered
-	 */
-	protected Integer balls = BALLS_EDEFAULT;
-
 	/**
 	 * The default value of the '{@link #getMarginPercent() <em>Margin Percent</em>}' attribute.
 	 * <!-- begin-user-doc -->
@@ -75,14 +67,64 @@ public class MaterialsElementImpl extends EObjectImpl implements MaterialsElemen
 	protected double marginPercent = MARGIN_PERCENT_EDEFAULT;
 
 	/**
-	 * The cached value of the '{@link #getYarn() <em>Yarn</em>}' containment reference.
+	 * The default value of the '{@link #getNeedle() <em>Needle</em>}' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
-	 * @see #getYarn()
+	 * @see #getNeedle()
 	 * @generated
 	 * @ordered
 	 */
-	protected YarnElement yarn;
+	protected static final Length NEEDLE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getNeedle() <em>Needle</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNeedle()
+	 * @generated
+	 * @ordered
+	 */
+	protected Length needle = NEEDLE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getNotions() <em>Notions</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNotions()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String NOTIONS_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getNotions() <em>Notions</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNotions()
+	 * @generated
+	 * @ordered
+	 */
+	protected String notions = NOTIONS_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getYarns() <em>Yarns</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getYarns()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<YarnElement> yarns;
+
+	/**
+	 * The cached value of the '{@link #getColours() <em>Colours</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getColours()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<ColourElement> colours;
 
 	/**
 	 * The cached value of the '{@link #getSwatch() <em>Swatch</em>}' containment reference.
@@ -119,29 +161,6 @@ public class MaterialsElementImpl extends EObjectImpl implements MaterialsElemen
 	 * @generated
 	 */
 	@Override
-	public Integer getBalls() {
-		return balls;
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public void setBalls(Integer newBalls) {
-		Integer oldBalls = balls;
-		balls = newBalls;
-		if (eNotificationRequired())
-			eNotify(new ENotificationImpl(this, Notification.SET, PatternPackage.MATERIALS_ELEMENT__BALLS, oldBalls, balls));
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
 	public double getMarginPercent() {
 		return marginPercent;
 	}
@@ -165,23 +184,8 @@ public class MaterialsElementImpl extends EObjectImpl implements MaterialsElemen
 	 * @generated
 	 */
 	@Override
-	public YarnElement getYarn() {
-		return yarn;
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	public NotificationChain basicSetYarn(YarnElement newYarn, NotificationChain msgs) {
-		YarnElement oldYarn = yarn;
-		yarn = newYarn;
-		if (eNotificationRequired()) {
-			ENotificationImpl notification = new ENotificationImpl(this, Notification.SET, PatternPackage.MATERIALS_ELEMENT__YARN, oldYarn, newYarn);
-			if (msgs == null) msgs = notification; else msgs.add(notification);
-		}
-		return msgs;
+	public Length getNeedle() {
+		return needle;
 	}
 
 	/**
@@ -190,18 +194,60 @@ public class MaterialsElementImpl extends EObjectImpl implements MaterialsElemen
 	 * @generated
 	 */
 	@Override
-	public void setYarn(YarnElement newYarn) {
-		if (newYarn != yarn) {
-			NotificationChain msgs = null;
-			if (yarn != null)
-				msgs = ((InternalEObject)yarn).eInverseRemove(this, EOPPOSITE_FEATURE_BASE - PatternPackage.MATERIALS_ELEMENT__YARN, null, msgs);
-			if (newYarn != null)
-				msgs = ((InternalEObject)newYarn).eInverseAdd(this, EOPPOSITE_FEATURE_BASE - PatternPackage.MATERIALS_ELEMENT__YARN, null, msgs);
-			msgs = basicSetYarn(newYarn, msgs);
-			if (msgs != null) msgs.dispatch();
+	public void setNeedle(Length newNeedle) {
+		Length oldNeedle = needle;
+		needle = newNeedle;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, PatternPackage.MATERIALS_ELEMENT__NEEDLE, oldNeedle, needle));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getNotions() {
+		return notions;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setNotions(String newNotions) {
+		String oldNotions = notions;
+		notions = newNotions;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, PatternPackage.MATERIALS_ELEMENT__NOTIONS, oldNotions, notions));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<YarnElement> getYarns() {
+		if (yarns == null) {
+			yarns = new EObjectContainmentEList<YarnElement>(YarnElement.class, this, PatternPackage.MATERIALS_ELEMENT__YARNS);
 		}
-		else if (eNotificationRequired())
-			eNotify(new ENotificationImpl(this, Notification.SET, PatternPackage.MATERIALS_ELEMENT__YARN, newYarn, newYarn));
+		return yarns;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<ColourElement> getColours() {
+		if (colours == null) {
+			colours = new EObjectContainmentEList<ColourElement>(ColourElement.class, this, PatternPackage.MATERIALS_ELEMENT__COLOURS);
+		}
+		return colours;
 	}
 
 	/**
@@ -257,8 +303,10 @@ public class MaterialsElementImpl extends EObjectImpl implements MaterialsElemen
 	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
-			case PatternPackage.MATERIALS_ELEMENT__YARN:
-				return basicSetYarn(null, msgs);
+			case PatternPackage.MATERIALS_ELEMENT__YARNS:
+				return ((InternalEList<?>)getYarns()).basicRemove(otherEnd, msgs);
+			case PatternPackage.MATERIALS_ELEMENT__COLOURS:
+				return ((InternalEList<?>)getColours()).basicRemove(otherEnd, msgs);
 			case PatternPackage.MATERIALS_ELEMENT__SWATCH:
 				return basicSetSwatch(null, msgs);
 		}
@@ -273,12 +321,16 @@ public class MaterialsElementImpl extends EObjectImpl implements MaterialsElemen
 	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
-			case PatternPackage.MATERIALS_ELEMENT__BALLS:
-				return getBalls();
 			case PatternPackage.MATERIALS_ELEMENT__MARGIN_PERCENT:
 				return getMarginPercent();
-			case PatternPackage.MATERIALS_ELEMENT__YARN:
-				return getYarn();
+			case PatternPackage.MATERIALS_ELEMENT__NEEDLE:
+				return getNeedle();
+			case PatternPackage.MATERIALS_ELEMENT__NOTIONS:
+				return getNotions();
+			case PatternPackage.MATERIALS_ELEMENT__YARNS:
+				return getYarns();
+			case PatternPackage.MATERIALS_ELEMENT__COLOURS:
+				return getColours();
 			case PatternPackage.MATERIALS_ELEMENT__SWATCH:
 				return getSwatch();
 		}
@@ -290,17 +342,26 @@ public class MaterialsElementImpl extends EObjectImpl implements MaterialsElemen
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	@SuppressWarnings("unchecked")
 	@Override
 	public void eSet(int featureID, Object newValue) {
 		switch (featureID) {
-			case PatternPackage.MATERIALS_ELEMENT__BALLS:
-				setBalls((Integer)newValue);
-				return;
 			case PatternPackage.MATERIALS_ELEMENT__MARGIN_PERCENT:
 				setMarginPercent((Double)newValue);
 				return;
-			case PatternPackage.MATERIALS_ELEMENT__YARN:
-				setYarn((YarnElement)newValue);
+			case PatternPackage.MATERIALS_ELEMENT__NEEDLE:
+				setNeedle((Length)newValue);
+				return;
+			case PatternPackage.MATERIALS_ELEMENT__NOTIONS:
+				setNotions((String)newValue);
+				return;
+			case PatternPackage.MATERIALS_ELEMENT__YARNS:
+				getYarns().clear();
+				getYarns().addAll((Collection<? extends YarnElement>)newValue);
+				return;
+			case PatternPackage.MATERIALS_ELEMENT__COLOURS:
+				getColours().clear();
+				getColours().addAll((Collection<? extends ColourElement>)newValue);
 				return;
 			case PatternPackage.MATERIALS_ELEMENT__SWATCH:
 				setSwatch((SwatchElement)newValue);
@@ -317,14 +378,20 @@ public class MaterialsElementImpl extends EObjectImpl implements MaterialsElemen
 	@Override
 	public void eUnset(int featureID) {
 		switch (featureID) {
-			case PatternPackage.MATERIALS_ELEMENT__BALLS:
-				setBalls(BALLS_EDEFAULT);
-				return;
 			case PatternPackage.MATERIALS_ELEMENT__MARGIN_PERCENT:
 				setMarginPercent(MARGIN_PERCENT_EDEFAULT);
 				return;
-			case PatternPackage.MATERIALS_ELEMENT__YARN:
-				setYarn((YarnElement)null);
+			case PatternPackage.MATERIALS_ELEMENT__NEEDLE:
+				setNeedle(NEEDLE_EDEFAULT);
+				return;
+			case PatternPackage.MATERIALS_ELEMENT__NOTIONS:
+				setNotions(NOTIONS_EDEFAULT);
+				return;
+			case PatternPackage.MATERIALS_ELEMENT__YARNS:
+				getYarns().clear();
+				return;
+			case PatternPackage.MATERIALS_ELEMENT__COLOURS:
+				getColours().clear();
 				return;
 			case PatternPackage.MATERIALS_ELEMENT__SWATCH:
 				setSwatch((SwatchElement)null);
@@ -341,12 +408,16 @@ public class MaterialsElementImpl extends EObjectImpl implements MaterialsElemen
 	@Override
 	public boolean eIsSet(int featureID) {
 		switch (featureID) {
-			case PatternPackage.MATERIALS_ELEMENT__BALLS:
-				return BALLS_EDEFAULT == null ? balls != null : !BALLS_EDEFAULT.equals(balls);
 			case PatternPackage.MATERIALS_ELEMENT__MARGIN_PERCENT:
 				return marginPercent != MARGIN_PERCENT_EDEFAULT;
-			case PatternPackage.MATERIALS_ELEMENT__YARN:
-				return yarn != null;
+			case PatternPackage.MATERIALS_ELEMENT__NEEDLE:
+				return NEEDLE_EDEFAULT == null ? needle != null : !NEEDLE_EDEFAULT.equals(needle);
+			case PatternPackage.MATERIALS_ELEMENT__NOTIONS:
+				return NOTIONS_EDEFAULT == null ? notions != null : !NOTIONS_EDEFAULT.equals(notions);
+			case PatternPackage.MATERIALS_ELEMENT__YARNS:
+				return yarns != null && !yarns.isEmpty();
+			case PatternPackage.MATERIALS_ELEMENT__COLOURS:
+				return colours != null && !colours.isEmpty();
 			case PatternPackage.MATERIALS_ELEMENT__SWATCH:
 				return swatch != null;
 		}
@@ -363,10 +434,12 @@ public class MaterialsElementImpl extends EObjectImpl implements MaterialsElemen
 		if (eIsProxy()) return super.toString();
 
 		StringBuilder result = new StringBuilder(super.toString());
-		result.append(" (balls: ");
-		result.append(balls);
-		result.append(", marginPercent: ");
+		result.append(" (marginPercent: ");
 		result.append(marginPercent);
+		result.append(", needle: ");
+		result.append(needle);
+		result.append(", notions: ");
+		result.append(notions);
 		result.append(')');
 		return result.toString();
 	}

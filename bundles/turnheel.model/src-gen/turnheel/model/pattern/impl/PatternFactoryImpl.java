@@ -14,6 +14,7 @@ import org.eclipse.emf.ecore.plugin.EcorePlugin;
 
 import turnheel.engine.design.AfterthoughtHeel;
 import turnheel.engine.design.CastOn;
+import turnheel.engine.design.ColourPlace;
 import turnheel.engine.design.Direction;
 import turnheel.engine.design.FlapEdge;
 import turnheel.engine.design.FlapFabric;
@@ -23,12 +24,14 @@ import turnheel.engine.design.HeelTurn;
 import turnheel.engine.design.Increase;
 import turnheel.engine.design.Lean;
 import turnheel.engine.design.LegCount;
+import turnheel.engine.design.Length;
 import turnheel.engine.design.LengthMode;
 import turnheel.engine.design.PickUp;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.Snap;
 import turnheel.engine.design.SockLength;
 import turnheel.engine.design.StitchPattern;
+import turnheel.engine.design.Swatch;
 import turnheel.engine.design.TurnMethod;
 
 import turnheel.engine.term.Key;
@@ -96,6 +99,7 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 			case PatternPackage.STITCH_PATTERN_ELEMENT: return createStitchPatternElement();
 			case PatternPackage.MATERIALS_ELEMENT: return createMaterialsElement();
 			case PatternPackage.YARN_ELEMENT: return createYarnElement();
+			case PatternPackage.COLOUR_ELEMENT: return createColourElement();
 			case PatternPackage.SWATCH_ELEMENT: return createSwatchElement();
 			case PatternPackage.LENGTHS_ELEMENT: return createLengthsElement();
 			case PatternPackage.SIZE_ELEMENT: return createSizeElement();
@@ -149,6 +153,12 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 				return createFlapEdgeFromString(eDataType, initialValue);
 			case PatternPackage.PICK_UP:
 				return createPickUpFromString(eDataType, initialValue);
+			case PatternPackage.COLOUR_PLACE:
+				return createColourPlaceFromString(eDataType, initialValue);
+			case PatternPackage.WORKED:
+				return createWorkedFromString(eDataType, initialValue);
+			case PatternPackage.LENGTH:
+				return createLengthFromString(eDataType, initialValue);
 			case PatternPackage.GAUGE:
 				return createGaugeFromString(eDataType, initialValue);
 			case PatternPackage.QUANTITY:
@@ -202,6 +212,12 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 				return convertFlapEdgeToString(eDataType, instanceValue);
 			case PatternPackage.PICK_UP:
 				return convertPickUpToString(eDataType, instanceValue);
+			case PatternPackage.COLOUR_PLACE:
+				return convertColourPlaceToString(eDataType, instanceValue);
+			case PatternPackage.WORKED:
+				return convertWorkedToString(eDataType, instanceValue);
+			case PatternPackage.LENGTH:
+				return convertLengthToString(eDataType, instanceValue);
 			case PatternPackage.GAUGE:
 				return convertGaugeToString(eDataType, instanceValue);
 			case PatternPackage.QUANTITY:
@@ -398,6 +414,17 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 	public YarnElement createYarnElement() {
 		YarnElementImpl yarnElement = new YarnElementImpl();
 		return yarnElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public ColourElement createColourElement() {
+		ColourElementImpl colourElement = new ColourElementImpl();
+		return colourElement;
 	}
 
 	/**
@@ -1076,6 +1103,114 @@ public class PatternFactoryImpl extends EFactoryImpl implements PatternFactory {
 	 */
 	public String convertPickUpToString(EDataType eDataType, Object instanceValue) {
 		return convertPickUp((PickUp)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public ColourPlace createColourPlace(final String it) {
+		return it == null ? null : turnheel.model.Literals.parse(ColourPlace.class, it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public ColourPlace createColourPlaceFromString(EDataType eDataType, String initialValue) {
+		return createColourPlace(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertColourPlace(final ColourPlace it) {
+		return it == null ? null : turnheel.model.Literals.text(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertColourPlaceToString(EDataType eDataType, Object instanceValue) {
+		return convertColourPlace((ColourPlace)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Swatch.Worked createWorked(final String it) {
+		return it == null ? null : turnheel.model.Literals.parse(turnheel.engine.design.Swatch.Worked.class, it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Swatch.Worked createWorkedFromString(EDataType eDataType, String initialValue) {
+		return createWorked(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertWorked(final Swatch.Worked it) {
+		return it == null ? null : turnheel.model.Literals.text(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertWorkedToString(EDataType eDataType, Object instanceValue) {
+		return convertWorked((Swatch.Worked)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Length createLength(final String it) {
+		return it == null ? null : turnheel.model.Literals.length(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Length createLengthFromString(EDataType eDataType, String initialValue) {
+		return createLength(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertLength(final Length it) {
+		return it == null ? null : it.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertLengthToString(EDataType eDataType, Object instanceValue) {
+		return convertLength((Length)instanceValue);
 	}
 
 	/**

@@ -13,6 +13,7 @@ import org.eclipse.emf.ecore.impl.EPackageImpl;
 
 import turnheel.engine.design.AfterthoughtHeel;
 import turnheel.engine.design.CastOn;
+import turnheel.engine.design.ColourPlace;
 import turnheel.engine.design.Direction;
 import turnheel.engine.design.FlapEdge;
 import turnheel.engine.design.FlapFabric;
@@ -22,12 +23,14 @@ import turnheel.engine.design.HeelTurn;
 import turnheel.engine.design.Increase;
 import turnheel.engine.design.Lean;
 import turnheel.engine.design.LegCount;
+import turnheel.engine.design.Length;
 import turnheel.engine.design.LengthMode;
 import turnheel.engine.design.PickUp;
 import turnheel.engine.design.Quantity;
 import turnheel.engine.design.Snap;
 import turnheel.engine.design.SockLength;
 import turnheel.engine.design.StitchPattern;
+import turnheel.engine.design.Swatch;
 import turnheel.engine.design.TurnMethod;
 
 import turnheel.engine.term.Key;
@@ -35,6 +38,7 @@ import turnheel.engine.term.Key;
 import turnheel.model.pattern.AfterthoughtHeelElement;
 import turnheel.model.pattern.AsymmetricToeElement;
 import turnheel.model.pattern.CalfLegElement;
+import turnheel.model.pattern.ColourElement;
 import turnheel.model.pattern.CuffElement;
 import turnheel.model.pattern.EntryElement;
 import turnheel.model.pattern.FlapHeelElement;
@@ -222,6 +226,13 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	private EClass colourElementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	private EClass swatchElementEClass = null;
 
 	/**
@@ -384,6 +395,27 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	private EDataType pickUpEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType colourPlaceEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType workedEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType lengthEDataType = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -1152,6 +1184,26 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getStitchPatternElement_Stranded() {
+		return (EAttribute)stitchPatternElementEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStitchPatternElement_LongestFloat() {
+		return (EAttribute)stitchPatternElementEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getMaterialsElement() {
 		return materialsElementEClass;
 	}
@@ -1162,7 +1214,7 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getMaterialsElement_Balls() {
+	public EAttribute getMaterialsElement_MarginPercent() {
 		return (EAttribute)materialsElementEClass.getEStructuralFeatures().get(0);
 	}
 
@@ -1172,7 +1224,7 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getMaterialsElement_MarginPercent() {
+	public EAttribute getMaterialsElement_Needle() {
 		return (EAttribute)materialsElementEClass.getEStructuralFeatures().get(1);
 	}
 
@@ -1182,8 +1234,28 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getMaterialsElement_Yarn() {
-		return (EReference)materialsElementEClass.getEStructuralFeatures().get(2);
+	public EAttribute getMaterialsElement_Notions() {
+		return (EAttribute)materialsElementEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getMaterialsElement_Yarns() {
+		return (EReference)materialsElementEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getMaterialsElement_Colours() {
+		return (EReference)materialsElementEClass.getEStructuralFeatures().get(4);
 	}
 
 	/**
@@ -1193,7 +1265,7 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 */
 	@Override
 	public EReference getMaterialsElement_Swatch() {
-		return (EReference)materialsElementEClass.getEStructuralFeatures().get(3);
+		return (EReference)materialsElementEClass.getEStructuralFeatures().get(5);
 	}
 
 	/**
@@ -1252,6 +1324,56 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getYarnElement_Colour() {
+		return (EAttribute)yarnElementEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getYarnElement_Balls() {
+		return (EAttribute)yarnElementEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getColourElement() {
+		return colourElementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getColourElement_Place() {
+		return (EAttribute)colourElementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getColourElement_Yarn() {
+		return (EAttribute)colourElementEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getSwatchElement() {
 		return swatchElementEClass;
 	}
@@ -1284,6 +1406,46 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	@Override
 	public EAttribute getSwatchElement_Grams() {
 		return (EAttribute)swatchElementEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSwatchElement_Width() {
+		return (EAttribute)swatchElementEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSwatchElement_Height() {
+		return (EAttribute)swatchElementEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSwatchElement_Worked() {
+		return (EAttribute)swatchElementEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSwatchElement_Washed() {
+		return (EAttribute)swatchElementEClass.getEStructuralFeatures().get(6);
 	}
 
 	/**
@@ -1652,6 +1814,36 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
+	public EDataType getColourPlace() {
+		return colourPlaceEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getWorked() {
+		return workedEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getLength() {
+		return lengthEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EDataType getGauge() {
 		return gaugeEDataType;
 	}
@@ -1791,11 +1983,15 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		createEAttribute(stitchPatternElementEClass, STITCH_PATTERN_ELEMENT__ROWS);
 		createEAttribute(stitchPatternElementEClass, STITCH_PATTERN_ELEMENT__FIT);
 		createEAttribute(stitchPatternElementEClass, STITCH_PATTERN_ELEMENT__FEWEST_FILLER);
+		createEAttribute(stitchPatternElementEClass, STITCH_PATTERN_ELEMENT__STRANDED);
+		createEAttribute(stitchPatternElementEClass, STITCH_PATTERN_ELEMENT__LONGEST_FLOAT);
 
 		materialsElementEClass = createEClass(MATERIALS_ELEMENT);
-		createEAttribute(materialsElementEClass, MATERIALS_ELEMENT__BALLS);
 		createEAttribute(materialsElementEClass, MATERIALS_ELEMENT__MARGIN_PERCENT);
-		createEReference(materialsElementEClass, MATERIALS_ELEMENT__YARN);
+		createEAttribute(materialsElementEClass, MATERIALS_ELEMENT__NEEDLE);
+		createEAttribute(materialsElementEClass, MATERIALS_ELEMENT__NOTIONS);
+		createEReference(materialsElementEClass, MATERIALS_ELEMENT__YARNS);
+		createEReference(materialsElementEClass, MATERIALS_ELEMENT__COLOURS);
 		createEReference(materialsElementEClass, MATERIALS_ELEMENT__SWATCH);
 
 		yarnElementEClass = createEClass(YARN_ELEMENT);
@@ -1803,11 +1999,21 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		createEAttribute(yarnElementEClass, YARN_ELEMENT__METRES_PER_BALL);
 		createEAttribute(yarnElementEClass, YARN_ELEMENT__GRAMS_PER_BALL);
 		createEAttribute(yarnElementEClass, YARN_ELEMENT__CATEGORY);
+		createEAttribute(yarnElementEClass, YARN_ELEMENT__COLOUR);
+		createEAttribute(yarnElementEClass, YARN_ELEMENT__BALLS);
+
+		colourElementEClass = createEClass(COLOUR_ELEMENT);
+		createEAttribute(colourElementEClass, COLOUR_ELEMENT__PLACE);
+		createEAttribute(colourElementEClass, COLOUR_ELEMENT__YARN);
 
 		swatchElementEClass = createEClass(SWATCH_ELEMENT);
 		createEAttribute(swatchElementEClass, SWATCH_ELEMENT__STITCHES);
 		createEAttribute(swatchElementEClass, SWATCH_ELEMENT__ROUNDS);
 		createEAttribute(swatchElementEClass, SWATCH_ELEMENT__GRAMS);
+		createEAttribute(swatchElementEClass, SWATCH_ELEMENT__WIDTH);
+		createEAttribute(swatchElementEClass, SWATCH_ELEMENT__HEIGHT);
+		createEAttribute(swatchElementEClass, SWATCH_ELEMENT__WORKED);
+		createEAttribute(swatchElementEClass, SWATCH_ELEMENT__WASHED);
 
 		lengthsElementEClass = createEClass(LENGTHS_ELEMENT);
 		createEAttribute(lengthsElementEClass, LENGTHS_ELEMENT__FOOT);
@@ -1852,6 +2058,9 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		flapFabricEDataType = createEDataType(FLAP_FABRIC);
 		flapEdgeEDataType = createEDataType(FLAP_EDGE);
 		pickUpEDataType = createEDataType(PICK_UP);
+		colourPlaceEDataType = createEDataType(COLOUR_PLACE);
+		workedEDataType = createEDataType(WORKED);
+		lengthEDataType = createEDataType(LENGTH);
 		gaugeEDataType = createEDataType(GAUGE);
 		quantityEDataType = createEDataType(QUANTITY);
 		keyEDataType = createEDataType(KEY);
@@ -1988,11 +2197,15 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		initEAttribute(getStitchPatternElement_Rows(), ecorePackage.getEInt(), "rows", "1", 1, 1, StitchPatternElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getStitchPatternElement_Fit(), this.getFit(), "fit", "whole-repeats", 1, 1, StitchPatternElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getStitchPatternElement_FewestFiller(), ecorePackage.getEInt(), "fewestFiller", "1", 1, 1, StitchPatternElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStitchPatternElement_Stranded(), ecorePackage.getEBoolean(), "stranded", "false", 1, 1, StitchPatternElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStitchPatternElement_LongestFloat(), ecorePackage.getEIntegerObject(), "longestFloat", null, 0, 1, StitchPatternElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(materialsElementEClass, MaterialsElement.class, "MaterialsElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
-		initEAttribute(getMaterialsElement_Balls(), ecorePackage.getEIntegerObject(), "balls", null, 0, 1, MaterialsElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMaterialsElement_MarginPercent(), ecorePackage.getEDouble(), "marginPercent", "10", 1, 1, MaterialsElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEReference(getMaterialsElement_Yarn(), this.getYarnElement(), null, "yarn", null, 0, 1, MaterialsElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMaterialsElement_Needle(), this.getLength(), "needle", null, 0, 1, MaterialsElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMaterialsElement_Notions(), ecorePackage.getEString(), "notions", null, 0, 1, MaterialsElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getMaterialsElement_Yarns(), this.getYarnElement(), null, "yarns", null, 0, -1, MaterialsElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getMaterialsElement_Colours(), this.getColourElement(), null, "colours", null, 0, -1, MaterialsElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getMaterialsElement_Swatch(), this.getSwatchElement(), null, "swatch", null, 0, 1, MaterialsElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(yarnElementEClass, YarnElement.class, "YarnElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
@@ -2000,11 +2213,21 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		initEAttribute(getYarnElement_MetresPerBall(), ecorePackage.getEDouble(), "metresPerBall", null, 1, 1, YarnElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getYarnElement_GramsPerBall(), ecorePackage.getEDouble(), "gramsPerBall", null, 1, 1, YarnElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getYarnElement_Category(), ecorePackage.getEIntegerObject(), "category", null, 0, 1, YarnElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getYarnElement_Colour(), ecorePackage.getEString(), "colour", null, 0, 1, YarnElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getYarnElement_Balls(), ecorePackage.getEIntegerObject(), "balls", null, 0, 1, YarnElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(colourElementEClass, ColourElement.class, "ColourElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getColourElement_Place(), this.getColourPlace(), "place", null, 1, 1, ColourElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getColourElement_Yarn(), ecorePackage.getEInt(), "yarn", null, 1, 1, ColourElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(swatchElementEClass, SwatchElement.class, "SwatchElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getSwatchElement_Stitches(), ecorePackage.getEInt(), "stitches", null, 1, 1, SwatchElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSwatchElement_Rounds(), ecorePackage.getEInt(), "rounds", null, 1, 1, SwatchElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getSwatchElement_Grams(), ecorePackage.getEDouble(), "grams", null, 1, 1, SwatchElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSwatchElement_Grams(), ecorePackage.getEDoubleObject(), "grams", null, 0, 1, SwatchElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSwatchElement_Width(), this.getLength(), "width", null, 0, 1, SwatchElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSwatchElement_Height(), this.getLength(), "height", null, 0, 1, SwatchElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSwatchElement_Worked(), this.getWorked(), "worked", "in-the-round", 1, 1, SwatchElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSwatchElement_Washed(), ecorePackage.getEBoolean(), "washed", "false", 1, 1, SwatchElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(lengthsElementEClass, LengthsElement.class, "LengthsElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getLengthsElement_Foot(), this.getLengthMode(), "foot", "both", 1, 1, LengthsElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -2049,6 +2272,9 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		initEDataType(flapFabricEDataType, FlapFabric.class, "FlapFabric", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(flapEdgeEDataType, FlapEdge.class, "FlapEdge", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(pickUpEDataType, PickUp.class, "PickUp", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(colourPlaceEDataType, ColourPlace.class, "ColourPlace", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(workedEDataType, Swatch.Worked.class, "Worked", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(lengthEDataType, Length.class, "Length", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(gaugeEDataType, Gauge.class, "Gauge", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(quantityEDataType, Quantity.class, "Quantity", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(keyEDataType, Key.class, "Key", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
@@ -2187,10 +2413,36 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 			   "name", "Materials"
 		   });
 		addAnnotation
+		  (getMaterialsElement_Notions(),
+		   source,
+		   new String[] {
+			   "kind", "element"
+		   });
+		addAnnotation
+		  (getMaterialsElement_Yarns(),
+		   source,
+		   new String[] {
+			   "name", "yarn",
+			   "kind", "element"
+		   });
+		addAnnotation
+		  (getMaterialsElement_Colours(),
+		   source,
+		   new String[] {
+			   "name", "colour",
+			   "kind", "element"
+		   });
+		addAnnotation
 		  (yarnElementEClass,
 		   source,
 		   new String[] {
 			   "name", "Yarn"
+		   });
+		addAnnotation
+		  (colourElementEClass,
+		   source,
+		   new String[] {
+			   "name", "Colour"
 		   });
 		addAnnotation
 		  (swatchElementEClass,

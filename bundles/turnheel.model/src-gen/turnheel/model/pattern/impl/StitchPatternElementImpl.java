@@ -30,6 +30,8 @@ import turnheel.model.pattern.StitchPatternElement;
  *   <li>{@link turnheel.model.pattern.impl.StitchPatternElementImpl#getRows <em>Rows</em>}</li>
  *   <li>{@link turnheel.model.pattern.impl.StitchPatternElementImpl#getFit <em>Fit</em>}</li>
  *   <li>{@link turnheel.model.pattern.impl.StitchPatternElementImpl#getFewestFiller <em>Fewest Filler</em>}</li>
+ *   <li>{@link turnheel.model.pattern.impl.StitchPatternElementImpl#isStranded <em>Stranded</em>}</li>
+ *   <li>{@link turnheel.model.pattern.impl.StitchPatternElementImpl#getLongestFloat <em>Longest Float</em>}</li>
  * </ul>
  *
  * @generated
@@ -154,6 +156,46 @@ public class StitchPatternElementImpl extends EObjectImpl implements StitchPatte
 	 * @ordered
 	 */
 	protected int fewestFiller = FEWEST_FILLER_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #isStranded() <em>Stranded</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isStranded()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final boolean STRANDED_EDEFAULT = false;
+
+	/**
+	 * The cached value of the '{@link #isStranded() <em>Stranded</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isStranded()
+	 * @generated
+	 * @ordered
+	 */
+	protected boolean stranded = STRANDED_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getLongestFloat() <em>Longest Float</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLongestFloat()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Integer LONGEST_FLOAT_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getLongestFloat() <em>Longest Float</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLongestFloat()
+	 * @generated
+	 * @ordered
+	 */
+	protected Integer longestFloat = LONGEST_FLOAT_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -318,6 +360,52 @@ public class StitchPatternElementImpl extends EObjectImpl implements StitchPatte
 	 * @generated
 	 */
 	@Override
+	public boolean isStranded() {
+		return stranded;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setStranded(boolean newStranded) {
+		boolean oldStranded = stranded;
+		stranded = newStranded;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, PatternPackage.STITCH_PATTERN_ELEMENT__STRANDED, oldStranded, stranded));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Integer getLongestFloat() {
+		return longestFloat;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setLongestFloat(Integer newLongestFloat) {
+		Integer oldLongestFloat = longestFloat;
+		longestFloat = newLongestFloat;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, PatternPackage.STITCH_PATTERN_ELEMENT__LONGEST_FLOAT, oldLongestFloat, longestFloat));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case PatternPackage.STITCH_PATTERN_ELEMENT__ZONE:
@@ -332,6 +420,10 @@ public class StitchPatternElementImpl extends EObjectImpl implements StitchPatte
 				return getFit();
 			case PatternPackage.STITCH_PATTERN_ELEMENT__FEWEST_FILLER:
 				return getFewestFiller();
+			case PatternPackage.STITCH_PATTERN_ELEMENT__STRANDED:
+				return isStranded();
+			case PatternPackage.STITCH_PATTERN_ELEMENT__LONGEST_FLOAT:
+				return getLongestFloat();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -361,6 +453,12 @@ public class StitchPatternElementImpl extends EObjectImpl implements StitchPatte
 				return;
 			case PatternPackage.STITCH_PATTERN_ELEMENT__FEWEST_FILLER:
 				setFewestFiller((Integer)newValue);
+				return;
+			case PatternPackage.STITCH_PATTERN_ELEMENT__STRANDED:
+				setStranded((Boolean)newValue);
+				return;
+			case PatternPackage.STITCH_PATTERN_ELEMENT__LONGEST_FLOAT:
+				setLongestFloat((Integer)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -392,6 +490,12 @@ public class StitchPatternElementImpl extends EObjectImpl implements StitchPatte
 			case PatternPackage.STITCH_PATTERN_ELEMENT__FEWEST_FILLER:
 				setFewestFiller(FEWEST_FILLER_EDEFAULT);
 				return;
+			case PatternPackage.STITCH_PATTERN_ELEMENT__STRANDED:
+				setStranded(STRANDED_EDEFAULT);
+				return;
+			case PatternPackage.STITCH_PATTERN_ELEMENT__LONGEST_FLOAT:
+				setLongestFloat(LONGEST_FLOAT_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -416,6 +520,10 @@ public class StitchPatternElementImpl extends EObjectImpl implements StitchPatte
 				return FIT_EDEFAULT == null ? fit != null : !FIT_EDEFAULT.equals(fit);
 			case PatternPackage.STITCH_PATTERN_ELEMENT__FEWEST_FILLER:
 				return fewestFiller != FEWEST_FILLER_EDEFAULT;
+			case PatternPackage.STITCH_PATTERN_ELEMENT__STRANDED:
+				return stranded != STRANDED_EDEFAULT;
+			case PatternPackage.STITCH_PATTERN_ELEMENT__LONGEST_FLOAT:
+				return LONGEST_FLOAT_EDEFAULT == null ? longestFloat != null : !LONGEST_FLOAT_EDEFAULT.equals(longestFloat);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -442,6 +550,10 @@ public class StitchPatternElementImpl extends EObjectImpl implements StitchPatte
 		result.append(fit);
 		result.append(", fewestFiller: ");
 		result.append(fewestFiller);
+		result.append(", stranded: ");
+		result.append(stranded);
+		result.append(", longestFloat: ");
+		result.append(longestFloat);
 		result.append(')');
 		return result.toString();
 	}

@@ -25,6 +25,8 @@ import turnheel.model.pattern.YarnElement;
  *   <li>{@link turnheel.model.pattern.impl.YarnElementImpl#getMetresPerBall <em>Metres Per Ball</em>}</li>
  *   <li>{@link turnheel.model.pattern.impl.YarnElementImpl#getGramsPerBall <em>Grams Per Ball</em>}</li>
  *   <li>{@link turnheel.model.pattern.impl.YarnElementImpl#getCategory <em>Category</em>}</li>
+ *   <li>{@link turnheel.model.pattern.impl.YarnElementImpl#getColour <em>Colour</em>}</li>
+ *   <li>{@link turnheel.model.pattern.impl.YarnElementImpl#getBalls <em>Balls</em>}</li>
  * </ul>
  *
  * @generated
@@ -109,6 +111,46 @@ public class YarnElementImpl extends EObjectImpl implements YarnElement {
 	 * @ordered
 	 */
 	protected Integer category = CATEGORY_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getColour() <em>Colour</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getColour()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String COLOUR_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getColour() <em>Colour</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getColour()
+	 * @generated
+	 * @ordered
+	 */
+	protected String colour = COLOUR_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getBalls() <em>Balls</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBalls()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Integer BALLS_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getBalls() <em>Balls</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBalls()
+	 * @generated
+	 * @ordered
+	 */
+	protected Integer balls = BALLS_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -227,6 +269,52 @@ public class YarnElementImpl extends EObjectImpl implements YarnElement {
 	 * @generated
 	 */
 	@Override
+	public String getColour() {
+		return colour;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setColour(String newColour) {
+		String oldColour = colour;
+		colour = newColour;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, PatternPackage.YARN_ELEMENT__COLOUR, oldColour, colour));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Integer getBalls() {
+		return balls;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBalls(Integer newBalls) {
+		Integer oldBalls = balls;
+		balls = newBalls;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, PatternPackage.YARN_ELEMENT__BALLS, oldBalls, balls));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case PatternPackage.YARN_ELEMENT__NAME:
@@ -237,6 +325,10 @@ public class YarnElementImpl extends EObjectImpl implements YarnElement {
 				return getGramsPerBall();
 			case PatternPackage.YARN_ELEMENT__CATEGORY:
 				return getCategory();
+			case PatternPackage.YARN_ELEMENT__COLOUR:
+				return getColour();
+			case PatternPackage.YARN_ELEMENT__BALLS:
+				return getBalls();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -260,6 +352,12 @@ public class YarnElementImpl extends EObjectImpl implements YarnElement {
 				return;
 			case PatternPackage.YARN_ELEMENT__CATEGORY:
 				setCategory((Integer)newValue);
+				return;
+			case PatternPackage.YARN_ELEMENT__COLOUR:
+				setColour((String)newValue);
+				return;
+			case PatternPackage.YARN_ELEMENT__BALLS:
+				setBalls((Integer)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -285,6 +383,12 @@ public class YarnElementImpl extends EObjectImpl implements YarnElement {
 			case PatternPackage.YARN_ELEMENT__CATEGORY:
 				setCategory(CATEGORY_EDEFAULT);
 				return;
+			case PatternPackage.YARN_ELEMENT__COLOUR:
+				setColour(COLOUR_EDEFAULT);
+				return;
+			case PatternPackage.YARN_ELEMENT__BALLS:
+				setBalls(BALLS_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -305,6 +409,10 @@ public class YarnElementImpl extends EObjectImpl implements YarnElement {
 				return gramsPerBall != GRAMS_PER_BALL_EDEFAULT;
 			case PatternPackage.YARN_ELEMENT__CATEGORY:
 				return CATEGORY_EDEFAULT == null ? category != null : !CATEGORY_EDEFAULT.equals(category);
+			case PatternPackage.YARN_ELEMENT__COLOUR:
+				return COLOUR_EDEFAULT == null ? colour != null : !COLOUR_EDEFAULT.equals(colour);
+			case PatternPackage.YARN_ELEMENT__BALLS:
+				return BALLS_EDEFAULT == null ? balls != null : !BALLS_EDEFAULT.equals(balls);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -327,6 +435,10 @@ public class YarnElementImpl extends EObjectImpl implements YarnElement {
 		result.append(gramsPerBall);
 		result.append(", category: ");
 		result.append(category);
+		result.append(", colour: ");
+		result.append(colour);
+		result.append(", balls: ");
+		result.append(balls);
 		result.append(')');
 		return result.toString();
 	}

@@ -35,7 +35,7 @@ record CheckFixture(Check check, Draft slip, Draft sound, Query query, List<Chec
         return check.id();
     }
 
-    /** At least one of every check but those of the yarn, which have theirs beside the yarn. */
+    /** At least one of every check but those of the materials, which have theirs beside the yarn. */
     static List<CheckFixture> all() {
         List<CheckFixture> all = new ArrayList<>();
         measurements(all);
@@ -45,6 +45,7 @@ record CheckFixture(Check check, Draft slip, Draft sound, Query query, List<Chec
         lengths(all);
         fit(all);
         all.addAll(PartFixtures.all());
+        all.addAll(StrandedFixtures.all());
         return all;
     }
 

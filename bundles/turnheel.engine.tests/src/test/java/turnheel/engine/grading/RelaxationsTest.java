@@ -32,6 +32,7 @@ import turnheel.engine.design.RibCuff;
 import turnheel.engine.design.RoundToe;
 import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.StitchPattern.Zone;
+import turnheel.engine.design.Stranding;
 import turnheel.engine.design.Yarn;
 import turnheel.engine.fixture.Designs;
 import turnheel.engine.fixture.Draft;
@@ -162,6 +163,15 @@ class RelaxationsTest {
         assertEquals(Set.of("sizes"), changed(design, new Change.OwnNumber(Catalogue.FOOT_STITCHES, List.of("M"))));
         assertEquals(Set.of("sizes"), changed(design, new Change.Window(12, List.of(new OwnCount("M", new Count(60))))));
         assertEquals(Set.of(), changed(design, new Change.OwnNumber(Catalogue.FOOT_STITCHES, List.of("L"))));
+    }
+
+    @Test
+    void keepsTheSecondColourOfAPattern() {
+        Stranding floats = Stranding.withFloatsTo(4);
+        Design design = Designs.cuffDown64().with(StitchPatterns.instep(12, 3).with(floats)).design();
+        for (Change change : List.of(new Change.Edge(Zone.INSTEP, 3, 2), new Change.Panel(Zone.INSTEP))) {
+            assertEquals(Optional.of(floats), Relaxed.with(design, change).stitchPatterns().getFirst().stranding());
+        }
     }
 
     private static Set<String> changed(Design design, Change change) throws ReflectiveOperationException {

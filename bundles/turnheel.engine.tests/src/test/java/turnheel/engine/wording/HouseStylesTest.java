@@ -17,7 +17,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class HouseStylesTest {
 
     private static List<Optional<String>> values(String... values) {
-        return Arrays.stream(values).map(value -> value.isEmpty() ? Optional.<String>empty() : Optional.of(value)).toList();
+        return Arrays.stream(values).map(value -> value.isEmpty() ? Optional.<String>empty() : Optional.of(
+                value)).toList();
     }
 
     @Test
@@ -88,7 +89,8 @@ class HouseStylesTest {
         Vocabulary words = Vocabulary.of(HouseStyles.shipped("longhand"));
         words.beginningWith("").forEach((key, phrase) -> {
             if (!key.startsWith("abbreviation.")) {
-                assertFalse(phrase.matches("(?s).*\\b(sts?|rnds?|rep|k\\d?|p\\d?|sl\\d?|tbl|ssk|yo)\\b.*"), key + "=" + phrase);
+                assertFalse(phrase.matches("(?s).*\\b(sts?|rnds?|rep|k\\d?|p\\d?|sl\\d?|tbl|ssk|yo)\\b.*"),
+                        key + "=" + phrase);
             }
         });
     }

@@ -86,7 +86,8 @@ final class KnittedLines {
     void knit(List<Line> lines) {
         labelled.clear();
         history.clear();
-        lines.stream().filter(line -> line.onlySizes().isEmpty() || line.onlySizes().contains(size)).forEach(this::knit);
+        lines.stream().filter(line -> line.onlySizes().isEmpty() || line.onlySizes().contains(size)).forEach(
+                this::knit);
     }
 
     private void knit(Line line) {
@@ -420,7 +421,8 @@ final class KnittedLines {
 
     private void require(boolean met, String problem) {
         if (!met) {
-            throw new AssertionError("%s, with %d + %d loops (%d held): %s".formatted(problem, loops(right), loops(left),
+            throw new AssertionError("%s, with %d + %d loops (%d held): %s".formatted(problem, loops(right),
+                    loops(left),
                     loops(held), current));
         }
     }

@@ -87,7 +87,8 @@ class PatternTextTest {
 
     @Test
     void tellsLinesThatOnlySomeSizesHave() {
-        // of 32 stitches 12 are left on each side after the first join, of 34 there are 13: these end with a pair without k1
+        // of 32 stitches 12 are left on each side after the first join, of 34 there are 13: these end with a pair
+        // without k1
         PatternText text = text(Designs.cuffDown64().with(Designs.FLAP_HEEL).with("heel.flapRows = 32")
                 .withSize("XL", "body.footLength = 240 mm; body.footCircumference = 250 mm; heel.stitches = 34; "
                         + "heel.flapRows = 34"));
@@ -192,7 +193,8 @@ class PatternTextTest {
 
     @Test
     void keepsWhatADesignerTypedOutOfTheMarkup() {
-        Draft draft = Designs.withoutSizes().withSize("*M*", "body.footLength = 240 mm; body.footCircumference = 222 mm");
+        Draft draft = Designs.withoutSizes().withSize("*M*",
+                "body.footLength = 240 mm; body.footCircumference = 222 mm");
         String markdown = Renderings.markdown(text(draft));
         assertTrue(markdown.contains("\nSize: \\*M\\*\n"), markdown);
         assertTrue(markdown.contains("Rnd 1: \\*Yo, k to marker, sm; rep from \\* to end. 12 sts.\n"), markdown);
@@ -214,6 +216,7 @@ class PatternTextTest {
         assertTrue(under("Notes", text(TWO_SIZES)).contains("two socks alike"));
         PatternText asymmetric = text(TWO_SIZES.with(new AsymmetricToe(Increase.MAKE_ONE)));
         assertFalse(under("Notes", asymmetric).contains("two socks alike"));
-        assertTrue(under("Toe", asymmetric).contains("Left sock: the first half is the sole"), under("Toe", asymmetric));
+        assertTrue(under("Toe", asymmetric).contains("Left sock: the first half is the sole"), under("Toe",
+                asymmetric));
     }
 }

@@ -36,8 +36,8 @@ import turnheel.engine.wording.HouseStyles;
 import turnheel.engine.wording.Vocabulary;
 
 /**
- * The written text, read and knitted by who knows nothing but words, gives after every round what its lines give; and those
- * give the rounds of shaping ({@link WrittenLinesTest}).
+ * The written text, read and knitted by who knows nothing but words, gives after every round what its lines give; and
+ * those give the rounds of shaping ({@link WrittenLinesTest}).
  */
 class WrittenTextKnitsTest {
 
@@ -116,7 +116,8 @@ class WrittenTextKnitsTest {
     Arbitrary<HouseStyle> styles() {
         HouseStyle slashes = HouseStyles.read("slashes", Map.of("sized.opening", "/", "sized.separator", "/",
                 "sized.closing", "", "sized.dash", "-", "lengths", "cm", "english", "UK"));
-        HouseStyle inches = HouseStyles.read("inches", Map.of("sized.opening", " [", "sized.closing", "]", "lengths", "in",
+        HouseStyle inches = HouseStyles.read("inches", Map.of("sized.opening", " [", "sized.closing", "]", "lengths",
+                "in",
                 "inch.denominator", "8", "word.stitch.SLIP_SLIP_KNIT.once", "skp", "word.marker.SLIP", "slip marker"));
         return Arbitraries.of(HouseStyles.usual(), HouseStyles.shipped("longhand"), slashes, inches);
     }

@@ -22,7 +22,7 @@ class LegFromYarnTest {
 
     /** 1 m a gram, and by the swatch 10 mm a loop: a gram is 100 loops. */
     private static final Materials HUNDRED_LOOPS_A_GRAM = Materials.of(Yarn.of("", 100, 100))
-            .with(new Swatch(100, 10, 10));
+            .with(Swatch.weighed(100, 10, 10));
 
     /** Toe-up 64 stitches: the cuff takes 17 × 64 loops and 64 × 1.25 to bind off, its end 15 loops: 1183. */
     @ParameterizedTest(name = "{0} g: {1} rounds")

@@ -118,7 +118,7 @@ class YarnRowsTest {
     @Test
     void takeTheWeighedSwatchInPlaceOfTheGeometry() {
         // 40 × 50 stitches of 5 g at 4.2 m a gram: 21 m in 2000 loops
-        GradedSize size = Socks.m(SOCK, BOUGHT.with(new Swatch(40, 50, 5)));
+        GradedSize size = Socks.m(SOCK, BOUGHT.with(Swatch.weighed(40, 50, 5)));
         assertEquals(10.5, size.value(Catalogue.YARN_LOOP_LENGTH), 1e-9);
         assertEquals(size.value(Catalogue.YARN_PLAIN_LOOPS) * 0.0105 + 0.3,
                 size.value(Catalogue.YARN_SOCK_METRES), 1e-9);
@@ -129,7 +129,7 @@ class YarnRowsTest {
 
     @Test
     void weighASockByItsSwatchWhenTheYarnIsNotKnown() {
-        GradedSize size = Socks.m(SOCK, Materials.UNDECIDED.with(new Swatch(40, 50, 5)));
+        GradedSize size = Socks.m(SOCK, Materials.UNDECIDED.with(Swatch.weighed(40, 50, 5)));
         double loops = size.value(Catalogue.YARN_PLAIN_LOOPS);
         double loopLength = 12.38584;
         assertEquals(loopLength, size.value(Catalogue.YARN_LOOP_LENGTH), 1e-5);
@@ -224,7 +224,7 @@ class YarnRowsTest {
     @Property(seed = Repeatable.SEED, tries = 40, edgeCases = EdgeCasesMode.NONE)
     void comeToTheSameInASpreadsheet(@ForAll("usual") Draft draft, @ForAll boolean weighed) {
         Spreadsheet spreadsheet = new Spreadsheet();
-        Graded graded = Socks.graded(draft, weighed ? BOUGHT.with(new Swatch(41, 53, 4.7)) : BOUGHT);
+        Graded graded = Socks.graded(draft, weighed ? BOUGHT.with(Swatch.weighed(41, 53, 4.7)) : BOUGHT);
         for (GradedSize size : graded.sizes()) {
             Map<Key, Double> values = new HashMap<>();
             size.cells().forEach((key, cell) -> values.put(key, cell.value()));

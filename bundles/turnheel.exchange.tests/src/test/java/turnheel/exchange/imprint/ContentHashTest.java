@@ -7,16 +7,21 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 
 import org.junit.jupiter.api.Test;
 
 import turnheel.engine.design.CastOn;
+import turnheel.engine.design.ColourPlace;
 import turnheel.engine.design.Design;
 import turnheel.engine.design.Direction;
 import turnheel.engine.design.Increase;
 import turnheel.engine.design.Lean;
 import turnheel.engine.design.LegCount;
+import turnheel.engine.design.Length;
 import turnheel.engine.design.LengthMode;
 import turnheel.engine.design.Lengths;
 import turnheel.engine.design.Materials;
@@ -32,15 +37,21 @@ import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.StitchPattern.Fit;
 import turnheel.engine.design.StitchPattern.Zone;
 import turnheel.engine.design.StraightLeg;
+import turnheel.engine.design.Stranding;
+import turnheel.engine.design.Swatch;
 import turnheel.engine.design.TurnMethod;
 import turnheel.engine.design.WedgeToe;
 import turnheel.engine.design.Yarn;
+import turnheel.engine.design.YarnLine;
 import turnheel.engine.term.Key;
 import turnheel.exchange.Designs;
 
 class ContentHashTest {
 
     private static final Design DESIGN = Designs.toeUp();
+    private static final Materials TWO = Materials.UNDECIDED.withYarns(List.of(
+            new YarnLine(Yarn.of("Lamp Sock", 200, 50), "slate", OptionalInt.empty()),
+            YarnLine.of(Yarn.of("Lamp Sock", 200, 50))));
 
     @Test
     void isTheSha256OfTheCanonicalText() {
@@ -51,7 +62,7 @@ class ContentHashTest {
                 new RoundToe(4, Increase.YARN_OVER), new ShortRowHeel(TurnMethod.WRAPPED),
                 new StraightLeg(SockLength.CREW), new RibCuff(2, 2), List.of(size));
         assertEquals("""
-                turnheel-design/4
+                turnheel-design/5
                 title "Two\\u000alines"
                 direction TOE_UP
                 gauge.stitches 32/10 cm
@@ -60,7 +71,8 @@ class ContentHashTest {
                 heel ShortRowHeel[turn=WRAPPED]
                 leg StraightLeg[length=CREW, count=AS_FOOT]
                 cuff RibCuff[knit=2, purl=2, mayAdjust=false]
-                materials "Materials[yarn=Optional.empty, balls=OptionalInt.empty, swatch=Optional.empty, margin=10 %]"
+                materials "Materials[yarns=[], colours={}, notions=[], needle=Optional.empty, swatch=Optional.empty, \
+                margin=10 %]"
                 lengths Lengths[foot=BOTH, leg=BOTH, cuff=ROUNDS, snap=NONE]
                 size "M \\u0022big\\u0022"
                   input body.footCircumference 22 cm
@@ -68,7 +80,7 @@ class ContentHashTest {
                   override foot.stitches 64
                 """, DesignText.of(design));
         // computed with sha256sum from the text above
-        assertEquals("d4e8c77651582b1772df259ff37d1faf72f3b3acde36c515aeb4cf273e419e0d", ContentHash.of(design));
+        assertEquals("22414c086ab6909d2c9abd9e287ca85f857b2b8ba5de06b7d88574c744be6228", ContentHash.of(design));
     }
 
     @Test
@@ -110,6 +122,17 @@ class ContentHashTest {
                 DESIGN.withMaterials(Materials.of(Yarn.of("Lamp Sock", 200, 50))),
                 DESIGN.withMaterials(Materials.of(Yarn.of("Lamp Sock", 210, 50))),
                 DESIGN.withMaterials(Materials.of(Yarn.of("Lamp Sock", 200, 50)).withBalls(2)),
+                DESIGN.withMaterials(TWO),
+                DESIGN.withMaterials(TWO.withColours(Map.of(ColourPlace.HEEL, 2))),
+                DESIGN.withMaterials(TWO.withColours(Map.of(ColourPlace.TOE, 2))),
+                DESIGN.withMaterials(TWO.withColours(Map.of(ColourPlace.TOE, 1))),
+                DESIGN.withMaterials(Materials.UNDECIDED.withNotions(List.of("scissors"))),
+                DESIGN.withMaterials(Materials.UNDECIDED.withNeedle(Optional.of(Length.ofMm(2.5)))),
+                DESIGN.withMaterials(Materials.UNDECIDED.with(Swatch.weighed(40, 50, 5))),
+                DESIGN.withMaterials(Materials.UNDECIDED.with(flat(false))),
+                DESIGN.withMaterials(Materials.UNDECIDED.with(flat(true))),
+                patterned(Stranding.withFloatsTo(4)), patterned(Stranding.withFloatsTo(5)),
+                patterned(new Stranding(OptionalInt.empty())),
                 DESIGN.withLengths(new Lengths(LengthMode.TO_FIT, LengthMode.BOTH, LengthMode.ROUNDS, Snap.NONE)),
                 DESIGN.withLengths(new Lengths(LengthMode.BOTH, LengthMode.MEASURE, LengthMode.ROUNDS, Snap.NONE)),
                 DESIGN.withLengths(new Lengths(LengthMode.BOTH, LengthMode.BOTH, LengthMode.BOTH, Snap.NONE)),
@@ -127,6 +150,29 @@ class ContentHashTest {
                 only(Designs.with(first, Map.of(), Map.of("leg.rounds", "50"))));
         Set<String> hashes = new HashSet<>();
         designs.forEach(design -> assertTrue(hashes.add(ContentHash.of(design)), () -> DesignText.of(design)));
+    }
+
+    /** The same colours, however they were given. */
+    @Test
+    void doesNotTellTheOrderOfColours() {
+        Map<ColourPlace, Integer> one = new LinkedHashMap<>();
+        one.put(ColourPlace.HEEL, 2);
+        one.put(ColourPlace.CUFF, 2);
+        Map<ColourPlace, Integer> other = new LinkedHashMap<>();
+        other.put(ColourPlace.CUFF, 2);
+        other.put(ColourPlace.HEEL, 2);
+        assertEquals(ContentHash.of(DESIGN.withMaterials(TWO.withColours(one))),
+                ContentHash.of(DESIGN.withMaterials(TWO.withColours(other))));
+    }
+
+    private static Swatch flat(boolean washed) {
+        return new Swatch(40, 50, OptionalDouble.of(5), Optional.empty(), Swatch.Worked.FLAT, washed);
+    }
+
+    private static Design patterned(Stranding stranding) {
+        Design plain = patterned(8);
+        return Designs.of(plain.title(), plain.direction(), plain.toe(), plain.heel(), plain.leg(), plain.cuff(),
+                List.of(plain.stitchPatterns().getFirst().with(stranding)));
     }
 
     private static Design patterned(int rows) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.OptionalInt;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,7 +34,9 @@ import turnheel.engine.design.ShortRowHeel;
 import turnheel.engine.design.Snap;
 import turnheel.engine.design.SockLength;
 import turnheel.engine.design.StarToe;
+import turnheel.engine.design.StitchPattern;
 import turnheel.engine.design.StraightLeg;
+import turnheel.engine.design.Stranding;
 import turnheel.engine.design.TurnMethod;
 import turnheel.engine.design.WedgeToe;
 import turnheel.exchange.Designs;
@@ -140,5 +143,10 @@ class PartWordsTest {
                 PartWords.stitchPattern(Designs.panel().stitchPatterns().getFirst()));
         assertEquals("Leg: repeats of 4 stitches and 6 rows",
                 PartWords.stitchPattern(Designs.flapLast().stitchPatterns().getFirst()));
+        StitchPattern leg = Designs.flapLast().stitchPatterns().getFirst();
+        assertEquals("Leg: repeats of 4 stitches and 6 rows, stranded in two colours with floats over at most 5 stitches",
+                PartWords.stitchPattern(leg.with(Stranding.withFloatsTo(5))));
+        assertEquals("Leg: repeats of 4 stitches and 6 rows, stranded in two colours",
+                PartWords.stitchPattern(leg.with(new Stranding(OptionalInt.empty()))));
     }
 }

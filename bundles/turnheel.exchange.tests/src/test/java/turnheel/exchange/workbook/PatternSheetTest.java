@@ -45,6 +45,22 @@ class PatternSheetTest {
     }
 
     @Test
+    void saysWhatThePairIsMadeOf() throws IOException {
+        Map<String, String> lines = lines(Designs.colours());
+        assertEquals("Quay Four, slate, 210 m in a ball of 50 g, category 1 (Super fine), balls for the pair: 2",
+                lines.get("Yarn 1"));
+        assertEquals("Quay Four, gorse, 210 m in a ball of 50 g, category 1 (Super fine)", lines.get("Yarn 2"));
+        assertEquals("170 m in a ball of 50 g", lines.get("Yarn 3"));
+        assertEquals("heel: yarn 3; pattern on the instep: yarn 3", lines.get("In other yarns"));
+        assertEquals("2.25 mm (US 1)", lines.get("Needle"));
+        assertEquals("42 stitches and 57 rounds, 13 cm wide and 128 mm high, 7.5 g, knitted flat, washed",
+                lines.get("Swatch"));
+        // of several lines with one label the last one is here
+        assertEquals("=tapestry needle", lines.get("Notion"));
+        assertFalse(lines(Designs.toeUp()).containsKey("Materials"));
+    }
+
+    @Test
     void namesTheCautionsThatApply() throws IOException {
         Map<String, String> adults = lines(Designs.toeUp());
         assertTrue(adults.get("Circulation").contains("clinician"));
