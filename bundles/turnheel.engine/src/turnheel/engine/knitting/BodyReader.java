@@ -21,13 +21,16 @@ final class BodyReader {
     private final ReadingWords table;
     private final SizeNames sizes;
     private final Names names;
+    /** The names of the charts that the text has. */
+    private final Set<String> charts;
     private final SentenceParser parser = new SentenceParser();
     private final Assembly assembly = new Assembly();
     private final List<Query> queries = new ArrayList<>();
     private Set<Integer> onlySizes = Set.of();
 
-    BodyReader(ReadingWords table, SizeNames sizes, Names names) {
+    BodyReader(ReadingWords table, SizeNames sizes, Names names, Set<String> charts) {
         this.table = table;
+        this.charts = Set.copyOf(charts);
         this.sizes = sizes;
         this.names = names;
     }
@@ -121,11 +124,30 @@ final class BodyReader {
         return at + 2 < words.size() && words.get(at).is("rep") && words.get(at + 1).is("from") && words.get(at + 2).is("*");
     }
 
+    /** What stands in a chart is plain to whoever counts stitches, if there is such a chart. */
+    private List<Word> withoutCharts(List<Word> words, Span span) {
+        List<Word> others = new ArrayList<>(words);
+        for (int at = 0; at + 1 < others.size(); at++) {
+            if (table.list("chart").contains(others.get(at).text()) && at > 0
+                    && table.list("of-chart").contains(others.get(at - 1).text())) {
+                String name = others.get(at + 1).raw();
+                if (!charts.contains(name.toLowerCase(Locale.ROOT))) {
+                    queries.add(new Query(Check.TEXT_REFERENCE, span.place(), sizes.names(), "", name, ""));
+                }
+                others.subList(at - 1, at + 2).clear();
+            }
+        }
+        if (others.size() < words.size() && !others.isEmpty() && others.getLast().is("-")) {
+            others.removeLast();
+        }
+        return others;
+    }
+
     /** Whether the sentence tells something. */
     private boolean sentence(List<Word> words) {
         List<Word> plain = words.stream().filter(word -> !word.is(".") || !isInner(words, word)).toList();
-        List<ReadToken> tokens = Tokens.of(plain, table, names);
         Span span = Span.of(words);
+        List<ReadToken> tokens = Tokens.of(withoutCharts(plain, span), table, names);
         if (isRemark(words)) {
             return false;
         }

@@ -25,6 +25,9 @@ final class Layout {
     record Paragraph(Role role, String section, List<Word> words) {
     }
 
+    /** Characters of the words before a colon. */
+    private static final int LONGEST_KEY = 40;
+
     /** Words of a heading. */
     private static final int LONGEST_HEADING = 9;
 
@@ -115,7 +118,9 @@ final class Layout {
     }
 
     private boolean isFront(String name) {
-        return table.list("front").contains(name.toLowerCase(Locale.ROOT));
+        String small = name.toLowerCase(Locale.ROOT);
+        return table.list("front").contains(small) || small.length() < LONGEST_KEY
+                && table.list("front-begin").stream().anyMatch(small::startsWith);
     }
 
     private void add(String plain, List<Word> words) {

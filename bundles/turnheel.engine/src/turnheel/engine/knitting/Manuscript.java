@@ -1,10 +1,15 @@
 package turnheel.engine.knitting;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 
 import turnheel.engine.instruction.Line;
 import turnheel.engine.knitting.Layout.Paragraph;
+import turnheel.engine.query.Place;
 import turnheel.engine.query.Query;
 
 /**
@@ -17,12 +22,17 @@ public final class Manuscript {
     private final List<String> sizes;
     private final List<Told> told;
     private final List<Query> queries;
+    private final List<Paragraph> paragraphs;
+    private final List<String> text;
 
-    private Manuscript(List<ReadLine> lines, List<String> sizes, List<Told> told, List<Query> queries) {
+    private Manuscript(List<ReadLine> lines, List<String> sizes, BodyReader body, List<Paragraph> paragraphs,
+            List<String> text) {
         this.lines = List.copyOf(lines);
         this.sizes = List.copyOf(sizes);
-        this.told = List.copyOf(told);
-        this.queries = List.copyOf(queries);
+        this.told = List.copyOf(body.told());
+        this.queries = List.copyOf(body.queries());
+        this.paragraphs = List.copyOf(paragraphs);
+        this.text = text;
     }
 
     /** Reads a text: plain or with the signs of Markdown, lines ended in any way. */
@@ -31,7 +41,7 @@ public final class Manuscript {
         List<String> lines = text.lines().toList();
         List<Paragraph> paragraphs = Layout.of(lines, table);
         SizeNames sizes = new SizeNames(SizesLine.names(paragraphs, table), table);
-        BodyReader body = new BodyReader(table, sizes, Names.of(paragraphs, sizes));
+        BodyReader body = new BodyReader(table, sizes, Names.of(paragraphs, sizes), charts(paragraphs, table));
         List<ReadLine> read = new ArrayList<>();
         String section = "";
         for (Paragraph paragraph : paragraphs) {
@@ -55,7 +65,21 @@ public final class Manuscript {
         while (read.size() < lines.size()) {
             read.add(new ReadLine(read.size() + 1, ReadLine.Kind.EMPTY, section));
         }
-        return new Manuscript(read, sizes.names(), body.told(), body.queries());
+        return new Manuscript(read, sizes.names(), body, paragraphs, lines);
+    }
+
+    /** What stands after the word chart in headings and before colons. */
+    private static Set<String> charts(List<Paragraph> paragraphs, ReadingWords table) {
+        Set<String> charts = new HashSet<>();
+        for (Paragraph paragraph : paragraphs) {
+            String[] words = paragraph.section().toLowerCase(Locale.ROOT).split(" ");
+            for (int at = 0; at + 1 < words.length; at++) {
+                if (table.list("chart").contains(words[at])) {
+                    charts.add(words[at + 1]);
+                }
+            }
+        }
+        return charts;
     }
 
     private static void add(Paragraph paragraph, ReadLine.Kind kind, String section, List<ReadLine> read) {
@@ -87,11 +111,22 @@ public final class Manuscript {
         return told.stream().map(Told::line).toList();
     }
 
+    private static int line(Query query) {
+        return switch (query.place()) {
+            case Place.Text text -> text.line();
+            case Place.Row row -> 0;
+        };
+    }
+
     /** Knits every size and tells what a person must look at. */
     public Knitted knit() {
         List<Query> all = new ArrayList<>(queries);
         Knitting knitting = Knitting.of(told, sizes);
         all.addAll(knitting.queries());
+        Set<String> sound = new HashSet<>(sizes);
+        all.forEach(query -> sound.removeAll(query.sizes()));
+        all.addAll(new Editing(told, sizes, knitting.traces(), sound).queries(paragraphs, text));
+        all.sort(Comparator.comparingInt(Manuscript::line));
         return new Knitted(knitting.traces(), all);
     }
 }

@@ -1,8 +1,10 @@
 package turnheel.engine.knitting;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
+import org.antlr.v4.runtime.tree.ParseTree;
 import org.antlr.v4.runtime.tree.TerminalNode;
 import turnheel.engine.instruction.Line.Fabric;
 import turnheel.engine.instruction.Line.Goal;
@@ -97,7 +99,25 @@ final class RepeatReader {
         boolean less = measure.getTokens(Instructions.LESS).stream()
                 .anyMatch(token -> token.getSymbol().getTokenIndex() > measure.length().getStop().getTokenIndex());
         return Optional.of(less && length instanceof Goal.Measures measures ? new Goal.LessThanFoot(measures.lengthMm())
-                : length);
+                : length instanceof Goal.Measures measures ? new Goal.Measures(part(measure), measures.lengthMm()) : length);
+    }
+
+    /** What is measured, by the words before the verb. */
+    private static MeasuredPart part(MeasureContext measure) {
+        for (ParseTree child : measure.children) {
+            if (child instanceof TerminalNode node && node.getSymbol() instanceof ReadToken token) {
+                String word = token.first().text();
+                for (MeasuredPart part : MeasuredPart.values()) {
+                    if (ReadingWords.ENGLISH.list("part-" + part.name().toLowerCase(Locale.ROOT)).contains(word)) {
+                        return part;
+                    }
+                }
+                if (token.getType() == Instructions.MEASURES) {
+                    break;
+                }
+            }
+        }
+        return MeasuredPart.PIECE;
     }
 
     Goal length(LengthContext length) {

@@ -70,7 +70,7 @@ final class Scanner {
             next++;
         }
         boolean listed = end < line.length() && WrittenNumber.isDigit(line.charAt(end)) || next == line.length()
-                || "(),/;|[]:".indexOf(line.charAt(next)) >= 0;
+                || "(),/;|[]:.".indexOf(line.charAt(next)) >= 0;
         return listed || afterSize;
     }
 

@@ -125,6 +125,24 @@ public enum Check {
     TEXT_TOO_LARGE("text.number-too-large", ERROR),
     /** A chart, a stitch pattern or a section is referred to that is not there. */
     TEXT_REFERENCE("text.reference-missing", ERROR),
+    /** A length is shorter than what is knitted already. */
+    TEXT_LENGTH_IMPOSSIBLE("text.length-impossible", ERROR),
+    /** A stated length is not its rounds at the stated gauge. */
+    TEXT_LENGTH("text.length-differs", WARNING),
+    /** A stated circumference is not the stitches at the stated gauge. */
+    TEXT_CIRCUMFERENCE("text.circumference-differs", WARNING),
+    /** A measurement and the same in another unit disagree. */
+    TEXT_UNITS("text.units-disagree", WARNING),
+    /** A measurement falls as sizes grow. */
+    TEXT_SIZES_ORDER("text.sizes-order", WARNING),
+    /** An amount of yarn falls as sizes grow. */
+    TEXT_YARN("text.yarn-order", WARNING),
+    /** An abbreviation is used that the list does not explain. */
+    TEXT_UNLISTED("text.abbreviation-unlisted", WARNING),
+    /** An abbreviation is explained that the text does not use. */
+    TEXT_UNUSED("text.abbreviation-unused", WARNING),
+    /** One thing is spelled two ways. */
+    TEXT_SPELLING("text.spelling-mixed", WARNING),
     /** A sentence is no instruction that can be read. */
     TEXT_UNREAD("text.unread", WARNING);
 

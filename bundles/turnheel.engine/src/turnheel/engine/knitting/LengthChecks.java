@@ -1,0 +1,94 @@
+package turnheel.engine.knitting;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+import turnheel.engine.instruction.Line;
+import turnheel.engine.instruction.Line.Goal;
+import turnheel.engine.instruction.Line.MeasuredPart;
+import turnheel.engine.instruction.Sized;
+import turnheel.engine.query.Check;
+import turnheel.engine.query.Query;
+
+/** Lengths to knit up to, against the rounds that the same line tells and those already worked. */
+final class LengthChecks {
+
+    private static final double MM_PER_CM = 10;
+
+    private final List<Told> told;
+    private final List<String> sizes;
+    private final Worked worked;
+    private final double roundMm;
+    private final boolean toeUp;
+    private final List<Query> queries = new ArrayList<>();
+
+    /** @param roundMm the height of a round; NaN where the text does not give it */
+    LengthChecks(List<Told> told, List<String> sizes, Worked worked, double roundMm, boolean toeUp) {
+        this.told = told;
+        this.sizes = sizes;
+        this.worked = worked;
+        this.roundMm = roundMm;
+        this.toeUp = toeUp;
+    }
+
+    List<Query> queries() {
+        for (int place = 0; place < told.size(); place++) {
+            if (told.get(place).line() instanceof Line.Even even && even.goal().isPresent()
+                    && even.goal().get() instanceof Goal.Measures measures) {
+                check(even, measures, place);
+            }
+        }
+        return queries;
+    }
+
+    private void check(Line.Even even, Goal.Measures measures, int place) {
+        List<String> differing = new ArrayList<>();
+        List<String> impossible = new ArrayList<>();
+        List<String> expected = new ArrayList<>();
+        List<String> found = new ArrayList<>();
+        boolean fromToe = measures.part() == MeasuredPart.FOOT && toeUp;
+        for (int size = 0; size < sizes.size(); size++) {
+            Optional<Double> length = measures.lengthMm().get(size);
+            Optional<Integer> rounds = even.rounds().flatMap(each(size));
+            if (length.isEmpty() || !(even.onlySizes().isEmpty() || even.onlySizes().contains(size))) {
+                continue;
+            }
+            double before = worked.roundsBefore(size, place, !fromToe) * roundMm;
+            // a foot is measured from a place that lies before this stretch
+            boolean whole = measures.part() == MeasuredPart.PIECE || before == 0 && !isFoot(measures);
+            if (rounds.isPresent() && whole && Math.abs(rounds.get() * roundMm - length.get()) > tolerance(length.get())) {
+                differing.add(sizes.get(size));
+                expected.add(cm(rounds.get() * roundMm));
+                found.add(cm(length.get()));
+            } else if (rounds.isEmpty() && (fromToe || !isFoot(measures)) && before > length.get() + roundMm) {
+                impossible.add(sizes.get(size));
+            }
+        }
+        if (!differing.isEmpty()) {
+            queries.add(new Query(Check.TEXT_LENGTH, told.get(place).work().place(), differing, String.join(", ", expected),
+                    String.join(", ", found), ""));
+        }
+        if (!impossible.isEmpty()) {
+            queries.add(new Query(Check.TEXT_LENGTH_IMPOSSIBLE, told.get(place).work().place(), impossible, "", "", ""));
+        }
+    }
+
+    private static Function<Sized<Integer>, Optional<Integer>> each(int size) {
+        return sized -> sized.get(size);
+    }
+
+    private static boolean isFoot(Goal.Measures measures) {
+        return measures.part() == MeasuredPart.FOOT;
+    }
+
+    /** Printed to a millimetre, or to half a centimetre. */
+    private static double tolerance(double mm) {
+        return Math.abs(mm / 5 - Math.rint(mm / 5)) < 1e-9 ? 2.6 : 0.7;
+    }
+
+    private static String cm(double mm) {
+        return Double.toString(Math.rint(mm) / MM_PER_CM).replaceFirst("\\.0$", "");
+    }
+}
