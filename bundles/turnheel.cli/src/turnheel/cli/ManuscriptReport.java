@@ -10,8 +10,8 @@ import turnheel.engine.query.Sentences;
 import turnheel.engine.query.Severity;
 
 /**
- * The queries of a manuscript as a compiler shows them: where, what, for which sizes; the line with the span marked under
- * it; what was expected and, where only one thing can be right, what to write.
+ * The queries of a manuscript as a compiler shows them: where, what, for which sizes; the line with the span marked
+ * under it; what was expected and, where only one thing can be right, what to write.
  */
 final class ManuscriptReport {
 
@@ -60,7 +60,7 @@ final class ManuscriptReport {
     private void quote(String line, Place.Text place, List<String> lines) {
         int from = Math.clamp(place.from() - 1, 0, line.length());
         int to = Math.clamp(place.to() - 1, from, line.length());
-        int start = line.length() <= LONGEST_QUOTE ? 0 : Math.max(0, Math.min(from - LONGEST_QUOTE / 4, line.length() - LONGEST_QUOTE));
+        int start = Math.clamp(from - LONGEST_QUOTE / 4, 0, Math.max(0, line.length() - LONGEST_QUOTE));
         int end = Math.min(line.length(), start + LONGEST_QUOTE);
         String before = (start > 0 ? CUT : "") + line.substring(start, from);
         String marked = line.substring(from, Math.min(to, end));

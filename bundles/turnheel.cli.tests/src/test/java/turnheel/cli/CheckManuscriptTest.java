@@ -53,8 +53,8 @@ class CheckManuscriptTest {
 
     @Test
     void givesPlaceAndCorrectionAsData() throws IOException {
-        JsonNode query = Run.of("check", manuscript(MANUSCRIPT.replace("12 (12)", "12 (13)")), "--json").json().get("queries")
-                .get(0);
+        Path file = manuscript(MANUSCRIPT.replace("12 (12)", "12 (13)"));
+        JsonNode query = Run.of("check", file, "--json").json().get("queries").get(0);
         assertEquals(6, query.get("line").asInt());
         assertEquals(59, query.get("column").asInt());
         assertEquals("12", query.get("correction").asText());
@@ -84,7 +84,8 @@ class CheckManuscriptTest {
     @Test
     void saysWhyAFileCannotBeRead() throws IOException {
         Run.of("check", folder.resolve("nowhere.docx")).refused("nowhere.docx", "no file");
-        Run.of("check", Files.writeString(folder.resolve("broken.pdf"), "no pages")).refused("broken.pdf", "cannot be read");
+        Path pdf = Files.writeString(folder.resolve("broken.pdf"), "no pages");
+        Run.of("check", pdf).refused("broken.pdf", "cannot be read");
         Run.of("check", Files.writeString(folder.resolve("broken.docx"), "no pages")).refused("broken.docx");
     }
 

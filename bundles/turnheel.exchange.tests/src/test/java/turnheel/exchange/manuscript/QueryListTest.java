@@ -33,7 +33,8 @@ class QueryListTest {
     }
 
     private static List<String> states(QueryList list) {
-        return list.entries().stream().map(entry -> entry.number() + " " + entry.state().word() + " " + entry.line()).toList();
+        return list.entries().stream()
+                .map(entry -> entry.number() + " " + entry.state().word() + " " + entry.line()).toList();
     }
 
     @Test
@@ -47,9 +48,11 @@ class QueryListTest {
 
     @Test
     void carriesNumberAndAnswerOnToUnchangedLinesWhereverTheyStand() throws QueryList.NoQueryListException {
-        QueryList next = answered().next("A line before.\n" + FIRST, List.of(count(2, "64", "62"), count(3, "64", "61")));
+        List<Query> queries = List.of(count(2, "64", "62"), count(3, "64", "61"));
+        QueryList next = answered().next("A line before.\n" + FIRST, queries);
         assertEquals(List.of("1 open 2", "2 open 3"), states(next));
-        assertTrue(next.entries().stream().allMatch(entry -> entry.answer().equals("stet") && entry.done().equals("yes")));
+        assertTrue(next.entries().stream()
+                .allMatch(entry -> entry.answer().equals("stet") && entry.done().equals("yes")));
     }
 
     @Test
@@ -70,7 +73,8 @@ class QueryListTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "size,foot\nM,24", "number,state,line,text,sizes,check,query,correction,answer,done\nx,new,1,,,,,,,"})
+    @ValueSource(strings = {"", "size,foot\nM,24",
+            "number,state,line,text,sizes,check,query,correction,answer,done\nx,new,1,,,,,,,"})
     void refusesWhatIsNoListOfQueries(String text) {
         assertThrows(QueryList.NoQueryListException.class, () -> QueryList.read(text));
     }
