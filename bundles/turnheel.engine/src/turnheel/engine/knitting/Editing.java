@@ -18,7 +18,7 @@ final class Editing {
 
     /**
      * @param traces for each size, what was knitted
-     * @param sound the sizes in which nothing went wrong
+     * @param sound the sizes whose rounds are those that the text means
      */
     Editing(List<Told> told, List<String> sizes, List<List<Traced>> traces, Set<String> sound) {
         this.told = told;

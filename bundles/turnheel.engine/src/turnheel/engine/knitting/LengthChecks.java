@@ -16,6 +16,7 @@ import turnheel.engine.query.Query;
 final class LengthChecks {
 
     private static final double MM_PER_CM = 10;
+    private static final double MM_PER_EIGHTH = 25.4 / 8;
 
     private final List<Told> told;
     private final List<String> sizes;
@@ -83,9 +84,13 @@ final class LengthChecks {
         return measures.part() == MeasuredPart.FOOT;
     }
 
-    /** Printed to a millimetre, or to half a centimetre. */
+    /** Printed to an eighth or a quarter of an inch, to half a centimetre, or to a millimetre. */
     private static double tolerance(double mm) {
-        return Math.abs(mm / 5 - Math.rint(mm / 5)) < 1e-9 ? 2.6 : 0.7;
+        return isMultiple(mm, MM_PER_EIGHTH) ? MM_PER_EIGHTH : isMultiple(mm, MM_PER_CM / 2) ? 2.6 : 0.7;
+    }
+
+    private static boolean isMultiple(double mm, double step) {
+        return Math.abs(mm / step - Math.rint(mm / step)) < 1e-6;
     }
 
     private static String cm(double mm) {

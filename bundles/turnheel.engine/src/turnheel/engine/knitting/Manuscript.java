@@ -9,6 +9,7 @@ import java.util.Set;
 
 import turnheel.engine.instruction.Line;
 import turnheel.engine.knitting.Layout.Paragraph;
+import turnheel.engine.query.Check;
 import turnheel.engine.query.Place;
 import turnheel.engine.query.Query;
 
@@ -111,6 +112,14 @@ public final class Manuscript {
         return told.stream().map(Told::line).toList();
     }
 
+    /** Whether after such a slip more or fewer rounds may have been worked than the text means. */
+    private static boolean changesRounds(Check check) {
+        return switch (check) {
+            case TEXT_UNREAD, TEXT_SIZES, TEXT_TOO_LARGE, TEXT_ROUNDS_MISSING, TEXT_ENDING, TEXT_COUNT -> true;
+            default -> false;
+        };
+    }
+
     private static int line(Query query) {
         return switch (query.place()) {
             case Place.Text text -> text.line();
@@ -124,7 +133,7 @@ public final class Manuscript {
         Knitting knitting = Knitting.of(told, sizes);
         all.addAll(knitting.queries());
         Set<String> sound = new HashSet<>(sizes);
-        all.forEach(query -> sound.removeAll(query.sizes()));
+        all.stream().filter(query -> changesRounds(query.check())).forEach(query -> sound.removeAll(query.sizes()));
         all.addAll(new Editing(told, sizes, knitting.traces(), sound).queries(paragraphs, text));
         all.sort(Comparator.comparingInt(Manuscript::line));
         return new Knitted(knitting.traces(), all);

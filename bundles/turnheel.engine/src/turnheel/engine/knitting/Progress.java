@@ -135,6 +135,12 @@ final class Progress {
         trace.add(now);
     }
 
+    /** What a copy of this has worked since it was made counts as worked, whatever its needle holds. */
+    void takeOver(Progress trial) {
+        worked.addAll(trial.worked.subList(Math.min(worked.size(), trial.worked.size()), trial.worked.size()));
+        trace.addAll(trial.trace);
+    }
+
     /** Forgets what a line did that went wrong. */
     void undo(Needle before, int workedBefore, int tracedBefore) {
         use(before);

@@ -126,23 +126,27 @@ final class SizeKnitter {
         }
         boolean works = goOnWithBest(candidates, place, Optional.empty()) == 0;
         adrift = stated.isEmpty() && !works;
+        if (!adrift) {
+            progress.trace(place, 0);
+        }
     }
 
     /** The line went wrong: makes the best of it, or finds the marker without which it does. */
     private void forgive(Line line, Needle before, Check check, Optional<Integer> stated, int place) {
         List<Needle> candidates = new ArrayList<>();
-        Optional<Needle> forgiven = tryOn(before, line, place, true);
-        if (forgiven.isPresent() && stated.isPresent()) {
-            candidates.addAll(Adjusted.to(forgiven.get(), stated.get()));
+        Optional<Progress> forgiven = tryOn(before, line, place, true);
+        Optional<Needle> needle = forgiven.map(Progress::needle);
+        if (needle.isPresent() && stated.isPresent()) {
+            candidates.addAll(Adjusted.to(needle.get(), stated.get()));
         } else {
-            forgiven.ifPresent(candidates::add);
+            needle.ifPresent(candidates::add);
         }
         if (explores && check == Check.TEXT_MARKER && before.loops() < MOST_PLACES) {
             for (int loops = 1; loops < before.left().loops(); loops++) {
                 Needle marked = before.copy(before.effort());
                 marked.left().mark(loops);
-                tryOn(marked, line, place, false)
-                        .filter(needle -> stated.isEmpty() || needle.loops() == stated.get()).ifPresent(candidates::add);
+                tryOn(marked, line, place, false).map(Progress::needle)
+                        .filter(after -> stated.isEmpty() || after.loops() == stated.get()).ifPresent(candidates::add);
             }
         }
         if (stated.isPresent()) {
@@ -154,11 +158,11 @@ final class SizeKnitter {
             }
         }
         goOnWithBest(candidates, place, Optional.empty());
-        progress.trace(place, 0);
+        forgiven.ifPresentOrElse(progress::takeOver, () -> progress.trace(place, 0));
     }
 
-    /** The needle after the line was worked on a copy of it. */
-    private Optional<Needle> tryOn(Needle needle, Line line, int place, boolean forgiving) {
+    /** How the line is worked on a copy of the needle. */
+    private Optional<Progress> tryOn(Needle needle, Line line, int place, boolean forgiving) {
         Progress trial = progress.copy(new Effort());
         trial.use(needle.copy(trial.effort()));
         trial.needle().forgiving(forgiving);
@@ -169,7 +173,8 @@ final class SizeKnitter {
         }
         trial.needle().takeHoles();
         trial.needle().forgiving(false);
-        return Optional.of(trial.needle().copy(progress.effort()));
+        trial.use(trial.needle().copy(progress.effort()));
+        return Optional.of(trial);
     }
 
     private void compare(int stated, int place) {

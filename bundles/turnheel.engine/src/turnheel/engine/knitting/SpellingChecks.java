@@ -42,8 +42,13 @@ final class SpellingChecks {
             if (least == Role.BODY && paragraph.role() != Role.BODY || isList(paragraph)) {
                 continue;
             }
-            for (Word word : paragraph.words()) {
+            for (int at = 0; at < paragraph.words().size(); at++) {
+                Word word = paragraph.words().get(at);
                 String raw = word.raw().toLowerCase(Locale.ROOT);
+                if (at > 0 && table.list("preposition").contains(paragraph.words().get(at - 1).text())) {
+                    // "in the round" is never shortened
+                    continue;
+                }
                 if (one.contains(raw)) {
                     first.add(word);
                 } else if (other.contains(raw)) {

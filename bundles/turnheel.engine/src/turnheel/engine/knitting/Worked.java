@@ -14,7 +14,7 @@ final class Worked {
     private final List<Boolean> sound;
     private final ReadingWords table;
 
-    /** @param sound for each size, whether nothing went wrong in it: else its rounds are not those of the text */
+    /** @param sound for each size, whether its rounds are those that the text means */
     Worked(List<Told> told, List<List<Traced>> traces, List<Boolean> sound, ReadingWords table) {
         this.told = told;
         this.traces = traces;
@@ -30,7 +30,7 @@ final class Worked {
     double stitches(String part, int size) {
         double stitches = Double.NaN;
         for (Traced traced : traces.get(size)) {
-            boolean round = traced.rounds() > 0 && traced.onHold() == 0 && traced.openYarnOvers() == 0;
+            boolean round = traced.stitches() > 0 && traced.onHold() == 0 && traced.openYarnOvers() == 0;
             if (round && isIn(part, section(traced.line()))) {
                 stitches = traced.stitches();
             }

@@ -28,17 +28,19 @@ record WrittenGauge(double stitchMm, double roundMm) {
     }
 
     private static Optional<WrittenGauge> gauge(List<Word> words, ReadingWords table) {
-        double stitches = before(words, "sts");
-        double rounds = before(words, "rnd");
-        double rows = Double.isNaN(rounds) ? before(words, "row") : rounds;
-        Optional<Measured> over = Measured.in(words, table).stream().filter(Measured::isLength).findFirst();
-        return over.filter(length -> stitches > 0).map(length -> new WrittenGauge(length.mm(0) / stitches, length.mm(0) / rows));
+        double stitchMm = each(words, "sts", table);
+        double roundMm = each(words, "rnd", table);
+        return Double.isNaN(stitchMm) ? Optional.empty()
+                : Optional.of(new WrittenGauge(stitchMm, Double.isNaN(roundMm) ? each(words, "row", table) : roundMm));
     }
 
-    private static double before(List<Word> words, String unit) {
+    /** The first length after so many of them, divided among them; NaN when there is none. */
+    private static double each(List<Word> words, String what, ReadingWords table) {
         for (int at = 1; at < words.size(); at++) {
-            if (words.get(at).is(unit) && words.get(at - 1).kind() == Word.Kind.NUMBER) {
-                return words.get(at - 1).number();
+            if (words.get(at).is(what) && words.get(at - 1).kind() == Word.Kind.NUMBER) {
+                double count = words.get(at - 1).number();
+                return Measured.in(words.subList(at, words.size()), table).stream().filter(Measured::isLength).findFirst()
+                        .map(length -> length.mm(0) / count).orElse(Double.NaN);
             }
         }
         return Double.NaN;

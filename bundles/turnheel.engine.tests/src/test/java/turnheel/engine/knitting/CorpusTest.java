@@ -3,6 +3,7 @@ package turnheel.engine.knitting;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
@@ -14,6 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 import turnheel.engine.knitting.Corpus.Slip;
 import turnheel.engine.knitting.Corpus.Told;
+import turnheel.engine.query.Check;
 
 /** The reader against manuscripts whose counts were proved by another program, and against slips planted in them. */
 class CorpusTest {
@@ -65,5 +67,12 @@ class CorpusTest {
         assertTrue(Corpus.pairs().stream().allMatch(pair -> pair.size() == 2));
         assertEquals(Set.of(), Corpus.slips().stream().map(Slip::file).filter(file -> !files.contains(file))
                 .collect(Collectors.toSet()));
+    }
+
+    @Test
+    void hasASlipForEveryCheckOfTexts() {
+        Set<String> checks = Arrays.stream(Check.values()).map(Check::id).filter(id -> id.startsWith("text."))
+                .collect(Collectors.toSet());
+        assertEquals(checks, Corpus.slips().stream().map(slip -> slip.query().id()).collect(Collectors.toSet()));
     }
 }

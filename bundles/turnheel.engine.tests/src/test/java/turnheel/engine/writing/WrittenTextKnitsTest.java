@@ -28,6 +28,7 @@ import turnheel.engine.knitting.Knitting;
 import turnheel.engine.knitting.Manuscript;
 import turnheel.engine.knitting.ReadLine;
 import turnheel.engine.knitting.Traced;
+import turnheel.engine.query.Check;
 import turnheel.engine.query.Place;
 import turnheel.engine.query.Query;
 import turnheel.engine.query.Severity;
@@ -88,7 +89,9 @@ class WrittenTextKnitsTest {
         String text = Renderings.plain(Manuscripts.write(graded, style));
         Manuscript manuscript = Manuscript.read(text);
         Knitted read = manuscript.knit();
-        assertEquals("", said(read.queries(), text.lines().toList()), text);
+        // the sizes of a random design grow in no order
+        List<Query> found = read.queries().stream().filter(query -> query.check() != Check.TEXT_SIZES_ORDER).toList();
+        assertEquals("", said(found, text.lines().toList()), text);
         assertEquals(labels, manuscript.sizes());
         assertTrue(manuscript.lines().stream().noneMatch(line -> line.kind() == ReadLine.Kind.UNREAD), text);
         for (int size = 0; size < labels.size(); size++) {
