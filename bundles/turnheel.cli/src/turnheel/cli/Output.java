@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Where one run writes: results to standard output, at most one line to standard error. */
 final class Output {
@@ -25,6 +26,16 @@ final class Output {
 
     void lines(List<String> texts) {
         texts.forEach(this::line);
+    }
+
+    /** Lines that may hold colours of our own; what they quote has been made visible by {@link #quotable}. */
+    void painted(List<String> texts) {
+        texts.forEach(text -> out.print(text + LINE_END));
+    }
+
+    /** Other people's text for {@link #painted}. */
+    static String quotable(String text) {
+        return text.lines().map(Output::visible).collect(Collectors.joining(LINE_END));
     }
 
     /** A document that ends its own lines. */

@@ -164,6 +164,10 @@ enum Words {
     RELAXATIONS,
     RELAXATIONS_NONE,
     CHECK_CLEAN,
+    CHECK_PLACE,
+    CHECK_SIZES,
+    CHECK_CORRECTION,
+    CHECK_LIST_OF_PATTERN,
     /** {0} number of errors, {1} number of warnings. */
     CHECK_SUMMARY,
     /** {0} source of the table. */

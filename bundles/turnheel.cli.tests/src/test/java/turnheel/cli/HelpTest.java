@@ -62,6 +62,7 @@ class HelpTest {
     void everyExampleWorks(String verb) {
         if (!verb.equals("new")) {
             Run.of("new", folder.resolve("my-socks.turnheel"), "--sizes", "women").clean();
+            Run.of("write", folder.resolve("my-socks.turnheel"), "--to", folder.resolve("manuscript.txt")).clean();
         }
         List<String> examples = Commands.in(Run.of(verb, "--help").out());
         assertFalse(examples.isEmpty());

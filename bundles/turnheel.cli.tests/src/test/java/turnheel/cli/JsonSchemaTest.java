@@ -69,6 +69,8 @@ class JsonSchemaTest {
         holds("turnheel-find-round-1", "find-round", file, "--json", "--size", "M");
         holds("turnheel-find-round-1", "find-round", file, "--json", "--size", "M", "--stitches", "43");
         holds("turnheel-queries-1", "check", file, "--json");
+        holds("turnheel-queries-1", "check", Files.writeString(folder.resolve("toe.txt"),
+                "Toe\nCast on 8 sts.\nRnd 1: K to end. 9 sts.\n"), "--json");
         Path fight = folder.resolve("fight.turnheel");
         Run.of("new", fight, "--size", Patterns.M, "--cuff", "rib-3x3", "--stitch-pattern", "instep: 6+3");
         holds("turnheel-queries-1", "check", fight, "--json");

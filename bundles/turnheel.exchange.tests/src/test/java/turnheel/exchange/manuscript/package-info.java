@@ -1,0 +1,2 @@
+/** Manuscripts as text and their queries as a list. */
+package turnheel.exchange.manuscript;
