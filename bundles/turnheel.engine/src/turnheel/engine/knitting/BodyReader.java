@@ -205,6 +205,7 @@ final class BodyReader {
     private void tell(SentenceContext sentence, Span span) {
         PieceReader pieces = new PieceReader(sized(), assembly::over);
         if (sentence.pieces() != null) {
+            queries.addAll(new Additions(sizes.names(), onlySizes).castOn(sentence.pieces()));
             for (Said said : pieces.all(sentence.pieces())) {
                 if (said instanceof Said.Over over && over.pattern().isEmpty()) {
                     queries.add(new Query(Check.TEXT_REFERENCE, span.place(), sizes.names(), "", "", ""));

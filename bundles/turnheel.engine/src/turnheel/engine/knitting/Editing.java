@@ -28,6 +28,7 @@ final class Editing {
 
     List<Query> queries(List<Paragraph> paragraphs, List<String> lines) {
         List<Query> queries = new ArrayList<>();
+        queries.addAll(Additions.of(paragraphs, sizes, table));
         queries.addAll(new MeasurementChecks(sizes, table, paragraphs, worked).of(paragraphs));
         double roundMm = WrittenGauge.in(paragraphs, table).map(WrittenGauge::roundMm).orElse(Double.NaN);
         queries.addAll(new LengthChecks(told, sizes, worked, roundMm, isToeUp()).queries());

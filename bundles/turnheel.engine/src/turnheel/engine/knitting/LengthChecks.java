@@ -57,11 +57,13 @@ final class LengthChecks {
                 continue;
             }
             double before = worked.roundsBefore(size, place, !fromToe) * roundMm;
-            // a foot is measured from a place that lies before this stretch
-            boolean whole = measures.part() == MeasuredPart.PIECE || before == 0 && !isFoot(measures);
-            if (rounds.isPresent() && whole && Math.abs(rounds.get() * roundMm - length.get()) > tolerance(length.get())) {
+            // a foot is measured from a place before its section, and the gauge is not that of the cuff's fabric
+            boolean other = isFoot(measures) || measures.part() == MeasuredPart.CUFF;
+            double since = measures.part() == MeasuredPart.PIECE ? 0 : before;
+            double whole = other ? Double.NaN : since + rounds.orElse(0) * roundMm;
+            if (rounds.isPresent() && Math.abs(whole - length.get()) > tolerance(length.get())) {
                 differing.add(sizes.get(size));
-                expected.add(cm(rounds.get() * roundMm));
+                expected.add(cm(whole));
                 found.add(cm(length.get()));
             } else if (rounds.isEmpty() && (fromToe || !isFoot(measures)) && before > length.get() + roundMm) {
                 impossible.add(sizes.get(size));

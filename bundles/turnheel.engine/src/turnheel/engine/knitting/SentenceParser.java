@@ -12,6 +12,7 @@ import org.antlr.v4.runtime.atn.PredictionMode;
 import org.antlr.v4.runtime.misc.ParseCancellationException;
 import org.eclipse.jdt.annotation.NonNullByDefault;
 import turnheel.engine.knitting.grammar.Instructions;
+import turnheel.engine.knitting.grammar.Instructions.AdditionContext;
 import turnheel.engine.knitting.grammar.Instructions.LabelContext;
 import turnheel.engine.knitting.grammar.Instructions.SentenceContext;
 
@@ -41,6 +42,10 @@ final class SentenceParser {
 
     Optional<LabelContext> label(List<ReadToken> tokens) {
         return parse(tokens) ? read(parser::label) : Optional.empty();
+    }
+
+    Optional<AdditionContext> addition(List<ReadToken> tokens) {
+        return parse(tokens) ? read(parser::addition) : Optional.empty();
     }
 
     private boolean parse(List<ReadToken> tokens) {

@@ -20,11 +20,12 @@ import java.util.TreeMap;
  * @param decimal the mark before decimals
  * @param inchDenominator the finest fraction of an inch: 1, 2, 4 or 8
  * @param percentDecimals decimals of percentages, 0 to 2
+ * @param needles for which needles the stitches of a round are divided
  * @param words phrases of {@code vocabulary.properties} that it replaces, by their keys
  */
 public record HouseStyle(String name, String opening, String separator, String closing, String dash, boolean oneForAll,
         boolean abbreviations, English english, Lengths lengths, String decimal, int inchDenominator,
-        int percentDecimals, Map<String, String> words) {
+        int percentDecimals, Needles needles, Map<String, String> words) {
 
     /** Whose usage and spelling. */
     public enum English {
@@ -34,6 +35,11 @@ public record HouseStyle(String name, String opening, String separator, String c
     /** Units of printed lengths; where both are printed, centimetres come first. */
     public enum Lengths {
         CENTIMETRES, INCHES, BOTH
+    }
+
+    /** Needles that a round lies on; neutral texts have markers alone, which they keep for any needles. */
+    public enum Needles {
+        NEUTRAL, TWO, FOUR
     }
 
     public HouseStyle {

@@ -2,12 +2,14 @@ package turnheel.engine.wording;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.ResourceBundle;
 import java.util.TreeMap;
 
 import turnheel.engine.wording.HouseStyle.English;
 import turnheel.engine.wording.HouseStyle.Lengths;
+import turnheel.engine.wording.HouseStyle.Needles;
 
 /**
  * House styles: those that ship as {@code style-NAME.properties}, and any other table of the same keys. A key that a
@@ -93,7 +95,9 @@ public final class HouseStyles {
                     case "in" -> Lengths.INCHES;
                     default -> Lengths.BOTH;
                 }, choice(table, "decimal", List.of(".", ",")), number(table, "inch.denominator", 1, 2, 4, 8),
-                number(table, "percent.decimals", 0, 1, 2), words);
+                number(table, "percent.decimals", 0, 1, 2),
+                Needles.valueOf(choice(table, "needles", List.of("neutral", "two", "four")).toUpperCase(Locale.ROOT)),
+                words);
     }
 
     private static String requireKnownWord(String key) {

@@ -103,8 +103,11 @@ final class Counts {
         return one.times(count);
     }
 
-    /** Writes the round that changes a part's count by an even spread, once for all sizes that work it alike. */
-    void spread(Passage passage, Part part, Names names) {
+    /**
+     * Writes the round that changes a part's count by an even spread, once for all sizes that work it alike; how many
+     * rounds that is in each size, 0 or 1.
+     */
+    EachSize spread(Passage passage, Part part, Names names) {
         Map<List<Step>, SortedSet<Integer>> alike = new LinkedHashMap<>();
         List<Optional<Integer>> changes = new ArrayList<>();
         for (int size = 0; size < sizes.size(); size++) {
@@ -117,6 +120,7 @@ final class Counts {
         EachSize change = new EachSize(changes);
         alike.forEach((steps, some) -> passage.only(some).named(names.next(), change,
                 StepInstructions.folded(steps).stream().map(Doing::of).toArray(Doing[]::new)));
+        return all(0).with(change.map(stitches -> 1).orElse(all(0)), Integer::sum);
     }
 
     private Optional<Round> spread(int size, Part part) {

@@ -129,7 +129,8 @@ final class FlapWriting {
         return passage;
     }
 
-    private EachSize instep() {
+    /** Toe-up, the stitches that are not the heel's. */
+    EachSize instep() {
         return counts.of(Catalogue.FOOT_STITCHES).minus(heel);
     }
 

@@ -39,12 +39,10 @@ final class LegWriting {
 
     /** @param toBack toe-up, from the start of the round to the centre back */
     Passage leg(Passage passage, Leg leg, EachSize toBack) {
-        if (toeUp) {
-            counts.spread(passage, Part.LEG, names);
-        }
+        EachSize spread = toeUp ? counts.spread(passage, Part.LEG, names) : counts.all(0);
         EachSize rounds = counts.of(Catalogue.LEG_ROUNDS);
         switch (leg) {
-            case StraightLeg straight -> straight(passage, rounds);
+            case StraightLeg straight -> straight(passage, rounds, spread);
             case CalfLeg calf -> calf(passage, rounds, toBack);
         }
         if (!toeUp) {
@@ -53,9 +51,10 @@ final class LegWriting {
         return passage;
     }
 
-    private void straight(Passage passage, EachSize rounds) {
+    /** @param before rounds of the leg that are worked by now: they are measured too */
+    private void straight(Passage passage, EachSize rounds, EachSize before) {
         passage.even(new Stretch(mode, rounds, toeUp ? Line.MeasuredPart.LEG : Line.MeasuredPart.LEG_FROM_CUFF,
-                counts.millimetres(Catalogue.LEG_MEASURE)), patterned);
+                counts.less(counts.millimetres(Catalogue.LEG_MEASURE), before.times(-1))), patterned);
     }
 
     /**

@@ -7,6 +7,7 @@ import turnheel.engine.design.AsymmetricToe;
 import turnheel.engine.design.Design;
 import turnheel.engine.grading.Graded;
 import turnheel.engine.wording.HouseStyle;
+import turnheel.engine.wording.HouseStyle.Needles;
 import turnheel.engine.wording.Vocabulary;
 
 /** Writes patterns. */
@@ -26,9 +27,9 @@ public final class Manuscripts {
         List<Content> contents = new ArrayList<>(new FrontMatter(graded, style, vocabulary).contents());
         contents.add(new Content.Abbreviations());
         contents.add(heading(vocabulary, "heading.notes"));
-        notes(design, counts, vocabulary).forEach(note -> contents.add(new Content.Prose(Role.NOTE,
+        notes(design, counts, vocabulary, style.needles()).forEach(note -> contents.add(new Content.Prose(Role.NOTE,
                 Phrase.words(note))));
-        for (Chapter chapter : chapters(design, counts, vocabulary)) {
+        for (Chapter chapter : chapters(design, counts, vocabulary, style.needles())) {
             contents.add(heading(vocabulary, chapter.heading()));
             chapter.notes().forEach(note -> contents.add(new Content.Prose(Role.NOTE, note)));
             chapter.lines().forEach(line -> contents.add(new Content.Told(line)));
@@ -42,19 +43,19 @@ public final class Manuscripts {
     }
 
     /** The instructions alone, chapter by chapter, as values. */
-    static List<Chapter> chapters(Design design, Counts counts, Vocabulary vocabulary) {
+    static List<Chapter> chapters(Design design, Counts counts, Vocabulary vocabulary, Needles needles) {
         if (counts.all(1).atLeast(1).isEmpty()) {
             return List.of();
         }
-        return new SockWriting(design, counts, Names.of(vocabulary), new StitchPatternNotes(design, counts, vocabulary))
-                .chapters();
+        return new SockWriting(design, counts, Names.of(vocabulary), new StitchPatternNotes(design, counts, vocabulary),
+                new NeedleNotes(counts, vocabulary, needles)).chapters();
     }
 
     private static Content heading(Vocabulary vocabulary, String key) {
         return new Content.Prose(Role.HEADING, Phrase.words(vocabulary.phrase(key)));
     }
 
-    private static List<String> notes(Design design, Counts counts, Vocabulary vocabulary) {
+    private static List<String> notes(Design design, Counts counts, Vocabulary vocabulary, Needles needles) {
         List<String> notes = new ArrayList<>();
         List<String> unsound = counts.unsound();
         if (!unsound.isEmpty()) {
@@ -62,7 +63,7 @@ public final class Manuscripts {
                     .replace("{0}", FrontMatter.oneLine(String.join(vocabulary.phrase("list.separator"), unsound))));
         }
         notes.add(vocabulary.phrase("note.start." + design.direction()));
-        notes.add(vocabulary.phrase("note.needles"));
+        notes.add(vocabulary.phrase(needles == Needles.NEUTRAL ? "note.needles" : "note.needles." + needles));
         if (!(design.toe() instanceof AsymmetricToe)) {
             notes.add(vocabulary.phrase("note.pair"));
         }

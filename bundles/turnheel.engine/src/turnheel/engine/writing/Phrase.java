@@ -19,12 +19,17 @@ final class Phrase {
     /** The phrase with its places {@code {0}}, {@code {1}} … filled. */
     @SafeVarargs
     static List<Piece> filled(String phrase, List<Piece>... places) {
+        return filled(phrase, List.of(places));
+    }
+
+    /** The same with a list of what fills them. */
+    static List<Piece> filled(String phrase, List<List<Piece>> places) {
         Phrase filled = new Phrase();
         Matcher matcher = PLACE.matcher(phrase);
         int done = 0;
         while (matcher.find()) {
             filled.add(phrase.substring(done, matcher.start()));
-            filled.add(places[Integer.parseInt(matcher.group(1))]);
+            filled.add(places.get(Integer.parseInt(matcher.group(1))));
             done = matcher.end();
         }
         return filled.add(phrase.substring(done)).pieces();

@@ -30,12 +30,15 @@ final class SockWriting {
     private final LegWriting leg;
     private final CuffWriting cuff;
     private final StitchPatternNotes notes;
+    private final NeedleNotes needles;
     private final List<Chapter> chapters = new ArrayList<>();
 
-    SockWriting(Design design, Counts counts, Names names, StitchPatternNotes notes) {
+    SockWriting(Design design, Counts counts, Names names, StitchPatternNotes notes,
+            NeedleNotes needles) {
         this.design = design;
         this.counts = counts;
         this.notes = notes;
+        this.needles = needles;
         this.toeUp = design.direction() == Direction.TOE_UP;
         this.toe = new ToeWriting(counts, names);
         this.heel = new HeelWriting(counts, names);
@@ -53,7 +56,7 @@ final class SockWriting {
             cuffDown();
         }
         if (design.heel() instanceof AfterthoughtHeel afterthought) {
-            add("heading.heel", heel.afterthought(afterthought));
+            add("heading.heel", needles.halves("cap", counts.of(Catalogue.HEEL_PICK_UP)), heel.afterthought(afterthought));
         }
         return List.copyOf(chapters);
     }
@@ -68,12 +71,29 @@ final class SockWriting {
         }
     }
 
+    private static List<List<Piece>> both(List<List<Piece>> notes, List<List<Piece>> more) {
+        List<List<Piece>> both = new ArrayList<>(notes);
+        both.addAll(more);
+        return both;
+    }
+
+    private List<List<Piece>> footNotes() {
+        EachSize instep = counts.of(Catalogue.FOOT_INSTEP);
+        return both(notes.foot(), needles.of("foot", instep, counts.of(Catalogue.FOOT_STITCHES).minus(instep)));
+    }
+
+    /** @param on the stitches that the heel is worked on */
+    private List<List<Piece>> heelNote(EachSize around, EachSize on) {
+        return needles.of("heel", on, around.minus(on));
+    }
+
     private void toeUp() {
         Passage toes = toe.toeUp(design.toe());
-        add("heading.toe", notes.toe(), toes);
+        add("heading.toe", both(notes.toe(), toe.castOn(design.toe())
+                .map(stitches -> needles.halves("castOn", stitches)).orElse(List.of())), toes);
         EachSize after = toeUpHeel(foot(toes.stitches()));
         Passage legs = leg.leg(new Passage(after), design.leg(), toBack());
-        add("heading.leg", notes.leg(), legs);
+        add("heading.leg", both(notes.leg(), needles.halves("leg", after)), legs);
         add("heading.cuff", cuff.toeUp(new Passage(legs.stitches()), design.cuff()));
     }
 
@@ -110,24 +130,24 @@ final class SockWriting {
     private EachSize toeUpHeel(Passage foot) {
         Passage last = switch (design.heel()) {
             case ShortRowHeel shortRow -> {
-                add("heading.foot", notes.foot(), foot);
+                add("heading.foot", footNotes(), foot);
                 Passage cup = heel.shortRow(new Passage(foot.stitches()), heel.fromSide(), shortRow.turn());
-                add("heading.heel", cup);
+                add("heading.heel", heelNote(foot.stitches(), counts.of(Catalogue.HEEL_STITCHES)), cup);
                 yield cup;
             }
             case FlapHeel gusset -> {
-                add("heading.foot", notes.foot(), foot);
+                add("heading.foot", footNotes(), foot);
                 Passage widening = flap.widen(new Passage(foot.stitches()));
                 add("heading.gusset", widening);
                 Passage turning = flap.shortRowTurn(new Passage(widening.stitches()));
-                add("heading.heelTurn", turning);
+                add("heading.heelTurn", heelNote(widening.stitches(), widening.stitches().minus(flap.instep())), turning);
                 Passage joining = flap.joiningFlap(new Passage(turning.stitches()), gusset.fabric());
                 add("heading.heelFlap", joining);
                 yield joining;
             }
             case AfterthoughtHeel afterthought -> {
                 heel.opening(foot, heel.fromSide());
-                add("heading.foot", notes.foot(), foot);
+                add("heading.foot", footNotes(), foot);
                 yield foot;
             }
         };
@@ -142,7 +162,7 @@ final class SockWriting {
 
     private void cuffDown() {
         Passage cuffs = cuff.cuffDown(design.cuff());
-        add("heading.cuff", cuffs);
+        add("heading.cuff", needles.halves("castOn", counts.of(Catalogue.CUFF_STITCHES)), cuffs);
         Passage legs = leg.leg(new Passage(cuffs.stitches()), design.leg(), counts.all(0));
         add("heading.leg", notes.leg(), legs);
         EachSize toInstep = cuffDownHeel(legs.stitches());
@@ -159,24 +179,26 @@ final class SockWriting {
         return switch (design.heel()) {
             case ShortRowHeel shortRow -> {
                 heel.shortRow(begin, counts.all(0), shortRow.turn());
-                add("heading.heel", begin);
-                add("heading.foot", notes.foot(), foot(begin.stitches()));
+                add("heading.heel", heelNote(stitches, heels), begin);
+                add("heading.foot", footNotes(), foot(begin.stitches()));
                 yield beside;
             }
             case FlapHeel gusset -> {
                 flap.flap(begin, gusset);
-                add("heading.heelFlap", begin);
+                add("heading.heelFlap", heelNote(stitches, heels), begin);
                 Passage turning = flap.turn(new Passage(begin.stitches()), gusset.turn());
                 add("heading.heelTurn", turning);
                 Passage narrowing = flap.gusset(new Passage(turning.stitches()));
-                add("heading.gusset", narrowing);
-                add("heading.foot", notes.foot(), foot(narrowing.stitches()));
+                EachSize instep = counts.of(Catalogue.LEG_STITCHES).minus(heels);
+                add("heading.gusset", needles.of("gusset", instep, counts.of(Catalogue.HEEL_AFTER_TURN)
+                        .plus(counts.of(Catalogue.HEEL_PICK_UP).times(2))), narrowing);
+                add("heading.foot", footNotes(), foot(narrowing.stitches()));
                 yield half.half();
             }
             case AfterthoughtHeel afterthought -> {
                 heel.opening(begin, counts.all(0));
                 add("heading.heelOpening", begin);
-                add("heading.foot", notes.foot(), foot(begin.stitches()));
+                add("heading.foot", footNotes(), foot(begin.stitches()));
                 yield heels.plus(beside);
             }
         };

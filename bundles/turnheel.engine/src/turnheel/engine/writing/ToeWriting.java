@@ -66,6 +66,17 @@ final class ToeWriting {
         return passage;
     }
 
+    /** Toe-up, the stitches that are cast on for a round; empty where a toe begins flat. */
+    Optional<EachSize> castOn(Toe toe) {
+        return switch (toe) {
+            case RoundToe round -> Optional.of(counts.of(Catalogue.TOE_CAST_ON));
+            case WedgeToe wedge -> Optional.of(counts.of(Catalogue.TOE_TIP));
+            case StarToe star -> Optional.of(counts.of(Catalogue.TOE_POINTS));
+            case AsymmetricToe asymmetric -> Optional.of(counts.of(Catalogue.TOE_TIP));
+            case ShortRowToe shortRow -> Optional.empty();
+        };
+    }
+
     private void castOn(Passage passage, CastOn castOn, EachSize stitches, EachSize sections) {
         Doing closed = counted(stitches, count -> new Instruction.CastOn(Instruction.CastOnManner.CLOSED, count));
         switch (castOn) {

@@ -27,6 +27,12 @@ decorated : (RIGHT_SIDE | WRONG_SIDE) (ROW | ROUND)? | (AND (ALL | EVERY) altern
 
 sentence : AND? (pieces | result) (gap* result)* (COMMA | SEMICOLON | COLON | DASH)* EOF ;
 
+/* A count and what it consists of, as in "the 29 instep sts in pattern: 4 repeats of 6 sts and 1 edge st, 4 plain sts". */
+addition : other* sized other* STITCHES (other | needle)* COLON part ((COMMA | SEMICOLON | AND)+ part)* EOF ;
+part : sized ((REPEAT | TIMES) sized)? other* STITCHES (other | needle)* ;
+needle : NUMBER NEEDLE | (NEEDLE | REMAIN) NUMBER ;
+other : ~(NUMBER | DASH | COMMA | SEMICOLON | COLON | SLASH | OPEN | CLOSE | AND | STITCHES | NEEDLE | REMAIN | REPEAT) ;
+
 /* What is on the needle, or by how much that changed. */
 result : OPEN result CLOSE | HAVE? ALL? sized (MORE | LESS)? STITCHES (CHANGED | REMAIN | ON | NEEDLE | ALL | IN_ALL)* ;
 gap : COMMA | SEMICOLON | COLON | DASH | EQUALS | AND ;

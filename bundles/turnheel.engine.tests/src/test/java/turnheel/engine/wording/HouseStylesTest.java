@@ -58,6 +58,7 @@ class HouseStylesTest {
             lengths,          feet,   cm in both
             english,          AU,     US UK
             percent.decimals, 9,      0 1 2
+            needles,          three,  neutral two four
             sized.dash,       ' ',    sized.dash
             colour,           red,    sized.opening
             sized.separator,  /,      lengths=cm

@@ -67,6 +67,26 @@ class PatternTextTest {
     }
 
     @Test
+    void saysWhichNeedleHoldsWhatWhereAStyleAsksForIt() {
+        // half of 64 and of 72 is the instep
+        assertEquals("""
+                Note: on the foot the 64 (72) sts lie on two needles: 32 (36) instep sts on needle 1, \
+                32 (36) sole sts on needle 2.
+                """, footNote("two"));
+        assertEquals("""
+                Note: on the foot the 64 (72) sts lie on four needles: 16 (18) instep sts on needle 1, \
+                16 (18) instep sts on needle 2, 16 (18) sole sts on needle 3, 16 (18) sole sts on needle 4.
+                """, footNote("four"));
+        assertEquals("", footNote("neutral"));
+    }
+
+    private static String footNote(String needles) {
+        PatternText text = Manuscripts.write(TWO_SIZES.graded(), HouseStyles.read("own", Map.of("needles", needles)));
+        return under("Foot", text).lines().filter(line -> line.contains("needle")).map(line -> line + "\n")
+                .reduce("", String::concat);
+    }
+
+    @Test
     void writesAShortRowHeelAsItIsWorkedByHand() {
         // 32 stitches turn 11 a side around 10, 36 turn 12 around 12: the first and the last pair stand apart
         assertEquals("""

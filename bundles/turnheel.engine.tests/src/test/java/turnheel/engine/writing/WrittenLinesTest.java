@@ -31,6 +31,7 @@ import turnheel.engine.grading.GradedSize;
 import turnheel.engine.query.Query;
 import turnheel.engine.query.Severity;
 import turnheel.engine.shaping.Rounds;
+import turnheel.engine.wording.HouseStyle;
 import turnheel.engine.wording.HouseStyles;
 import turnheel.engine.wording.Vocabulary;
 
@@ -92,7 +93,8 @@ class WrittenLinesTest {
     private static int compared(Draft draft) {
         Graded graded = draft.graded();
         List<Query> queries = Checks.of(graded);
-        List<Chapter> chapters = Manuscripts.chapters(graded.design(), new Counts(graded), VOCABULARY);
+        List<Chapter> chapters = Manuscripts.chapters(graded.design(), new Counts(graded), VOCABULARY,
+                HouseStyle.Needles.NEUTRAL);
         int compared = 0;
         for (int size = 0; size < graded.sizes().size(); size++) {
             if (!hasError(queries, graded.sizes().get(size))) {

@@ -59,6 +59,8 @@ class WrittenTextKnitsTest {
         for (String style : HouseStyles.SHIPPED) {
             knits(draft.graded(), HouseStyles.shipped(style));
         }
+        knits(draft.graded(), HouseStyles.read("pair", Map.of("needles", "two")));
+        knits(draft.graded(), HouseStyles.read("four", Map.of("needles", "four", "abbreviations", "no")));
     }
 
     @Property(seed = Repeatable.SEED, tries = 200, edgeCases = EdgeCasesMode.NONE)
@@ -73,7 +75,8 @@ class WrittenTextKnitsTest {
 
     private static void knits(Graded graded, HouseStyle style) {
         boolean sound = Checks.of(graded).stream().noneMatch(query -> query.severity() == Severity.ERROR);
-        List<Chapter> chapters = Manuscripts.chapters(graded.design(), new Counts(graded), Vocabulary.of(style));
+        List<Chapter> chapters = Manuscripts.chapters(graded.design(), new Counts(graded), Vocabulary.of(style),
+                style.needles());
         if (!sound || chapters.isEmpty()) {
             return;
         }
