@@ -62,7 +62,7 @@ class ContentHashTest {
                 new RoundToe(4, Increase.YARN_OVER), new ShortRowHeel(TurnMethod.WRAPPED),
                 new StraightLeg(SockLength.CREW), new RibCuff(2, 2), List.of(size));
         assertEquals("""
-                turnheel-design/5
+                turnheel-design/6
                 title "Two\\u000alines"
                 direction TOE_UP
                 gauge.stitches 32/10 cm
