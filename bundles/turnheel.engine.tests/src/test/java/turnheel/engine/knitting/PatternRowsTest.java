@@ -26,6 +26,7 @@ import turnheel.engine.knitting.PatternRows.Misfit;
 import turnheel.engine.knitting.PatternRows.NotReturning;
 import turnheel.engine.knitting.PatternRows.Unread;
 import turnheel.engine.knitting.PatternRows.Worked;
+import turnheel.engine.query.Severity;
 import turnheel.engine.stitch.Step;
 import turnheel.engine.stitch.Stitch;
 
@@ -100,7 +101,9 @@ class PatternRowsTest {
             lines.add(line(read.instructions().get(row).orElseThrow(), Optional.of(row + 1)));
         }
         Knitted knitted = Knitting.lines(lines, List.of("M"));
-        assertEquals(List.of(), knitted.queries(), rows::toString);
+        // two yarn-overs worked together are worth a look to a reader of texts, and no slip
+        assertEquals(List.of(), knitted.queries().stream().filter(query -> query.severity() == Severity.ERROR).toList(),
+                rows::toString);
         assertEquals(worked.rows().stream().map(PatternRowsTest::leaves).toList(),
                 knitted.traces().getFirst().stream().filter(traced -> traced.line() > 0).map(Traced::stitches).toList(),
                 rows::toString);

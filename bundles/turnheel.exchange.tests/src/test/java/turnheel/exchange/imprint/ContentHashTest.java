@@ -132,7 +132,8 @@ class ContentHashTest {
                 DESIGN.withMaterials(Materials.UNDECIDED.with(flat(false))),
                 DESIGN.withMaterials(Materials.UNDECIDED.with(flat(true))),
                 patterned(Stranding.withFloatsTo(4)), patterned(Stranding.withFloatsTo(5)),
-                patterned(new Stranding(OptionalInt.empty())),
+                patterned(new Stranding(OptionalInt.empty())), patterned("K2", "p2"), patterned("K2, p2", "K4"),
+                patterned("K4", "K2, p2"),
                 DESIGN.withLengths(new Lengths(LengthMode.TO_FIT, LengthMode.BOTH, LengthMode.ROUNDS, Snap.NONE)),
                 DESIGN.withLengths(new Lengths(LengthMode.BOTH, LengthMode.MEASURE, LengthMode.ROUNDS, Snap.NONE)),
                 DESIGN.withLengths(new Lengths(LengthMode.BOTH, LengthMode.BOTH, LengthMode.BOTH, Snap.NONE)),
@@ -173,6 +174,12 @@ class ContentHashTest {
         Design plain = patterned(8);
         return Designs.of(plain.title(), plain.direction(), plain.toe(), plain.heel(), plain.leg(), plain.cuff(),
                 List.of(plain.stitchPatterns().getFirst().with(stranding)));
+    }
+
+    private static Design patterned(String... rows) {
+        Design plain = patterned(rows.length);
+        return Designs.of(plain.title(), plain.direction(), plain.toe(), plain.heel(), plain.leg(), plain.cuff(),
+                List.of(plain.stitchPatterns().getFirst().withInstructions(List.of(rows))));
     }
 
     private static Design patterned(int rows) {
