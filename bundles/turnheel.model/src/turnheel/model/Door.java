@@ -176,9 +176,7 @@ public final class Door {
     private static StitchPattern stitchPattern(StitchPatternElement element) {
         StitchPattern pattern = new StitchPattern(element.getZone(), element.getRepeat(), element.getEdge(),
                 element.getRows(), element.getFit(), element.getFewestFiller())
-                // a file can say that a row is nothing at all
-                .withInstructions(element.getInstructions().stream()
-                        .map(row -> Objects.requireNonNullElse(row, "")).toList());
+                .withInstructions(element.getInstructions());
         if (element.isStranded()) {
             return pattern.with(new Stranding(optional(element.getLongestFloat())));
         }

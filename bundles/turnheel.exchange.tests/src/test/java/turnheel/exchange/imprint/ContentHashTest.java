@@ -80,7 +80,7 @@ class ContentHashTest {
                   override foot.stitches 64
                 """, DesignText.of(design));
         // computed with sha256sum from the text above
-        assertEquals("22414c086ab6909d2c9abd9e287ca85f857b2b8ba5de06b7d88574c744be6228", ContentHash.of(design));
+        assertEquals("665ff7af398eacb52b6f275f96a362fcd981d87afe258ed12f6cf7d92c044dcb", ContentHash.of(design));
     }
 
     @Test
