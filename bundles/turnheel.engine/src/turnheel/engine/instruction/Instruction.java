@@ -8,6 +8,11 @@ import turnheel.engine.stitch.Stitch;
 /** A piece of a round or row, between two commas of a written pattern. */
 public sealed interface Instruction {
 
+    /** The pieces that it encloses; empty where it is one of its own. */
+    default List<Instruction> body() {
+        return List.of();
+    }
+
     /** One stitch, {@code count} times, as in {@code k5 (6, 7)} or {@code k2tog}. */
     record Work(Stitch stitch, Sized<Integer> count) implements Instruction {
     }

@@ -20,6 +20,9 @@ import turnheel.engine.instruction.Sized;
 /** Puts together what sentences say to the lines of a pattern. Made for one text. */
 final class Assembly {
 
+    /** Rounds of one label that others can be worked like. */
+    private static final int MOST_ALIKE = 200;
+
     private final List<Told> told = new ArrayList<>();
     private Optional<Label> label = Optional.empty();
     private final List<Instruction> instructions = new ArrayList<>();
@@ -144,7 +147,7 @@ final class Assembly {
             label.name().ifPresent(name -> called.put(name, line.instructions()));
             int from = label.from().flatMap(number -> number.get(0)).orElse(1);
             int to = label.to().flatMap(number -> number.get(0)).orElse(0);
-            for (int number = from; number <= to && number - from < Effort.MOST_LOOPS; number++) {
+            for (int number = from; number <= to && number - from < MOST_ALIKE; number++) {
                 called.put(key(label.fabric(), number), line.instructions());
             }
         });

@@ -145,7 +145,7 @@ final class BodyReader {
 
     /** Whether the sentence tells something. */
     private boolean sentence(List<Word> words) {
-        List<Word> plain = words.stream().filter(word -> !word.is(".") || !isInner(words, word)).toList();
+        List<Word> plain = withoutAbbreviationStops(words);
         Span span = Span.of(words);
         List<ReadToken> tokens = Tokens.of(withoutCharts(plain, span), table, names);
         if (isRemark(words)) {
@@ -177,8 +177,14 @@ final class BodyReader {
     }
 
     /** The stop of an abbreviation says nothing; that before a repeat from the asterisk parts it. */
-    private boolean isInner(List<Word> words, Word stop) {
-        return isAbbreviation(words, words.indexOf(stop));
+    private List<Word> withoutAbbreviationStops(List<Word> words) {
+        List<Word> plain = new ArrayList<>();
+        for (int at = 0; at < words.size(); at++) {
+            if (!words.get(at).is(".") || !isAbbreviation(words, at)) {
+                plain.add(words.get(at));
+            }
+        }
+        return plain;
     }
 
     private boolean isRemark(List<Word> words) {

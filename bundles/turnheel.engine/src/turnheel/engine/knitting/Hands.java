@@ -207,7 +207,7 @@ final class Hands {
     /** Takes loops from both ends: the two needles lie side by side. */
     private void graft(int pairs) {
         if (needle.left().loops() < 2L * pairs) {
-            needle.takeAllHeld();
+            new Holding(needle).takeAllHeld();
         }
         if (needle.left().loops() < 2L * pairs) {
             needle.misfit(Check.TEXT_ROUND, needle.left().loops(), 2 * pairs);

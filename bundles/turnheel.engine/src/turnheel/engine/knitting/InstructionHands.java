@@ -46,27 +46,27 @@ final class InstructionHands {
             case Instruction.RepeatTo(var body, var until) -> repeatTo(body, until);
             case Instruction.RepeatMore(var body, var more) -> count(more).ifPresent(often -> repeat(body, often + 1));
             case Instruction.Marker(var action) -> marker(action);
-            case Instruction.MarkersAfterEvery(var stitches) -> count(stitches).ifPresent(needle::markEvery);
+            case Instruction.MarkersAfterEvery(var stitches) -> count(stitches).ifPresent(new Markers(needle)::markEvery);
             case Instruction.CastOn(var manner, var stitches) -> count(stitches).ifPresent(loops -> castOn(manner, loops));
             case Instruction.JoinInRound() -> needle.joinInRound();
             case Instruction.PickUp(var stitches, var edge) ->
                 count(stitches).ifPresent(times -> hands.work(Stitch.PICK_UP_AND_KNIT, times));
             // the loops that it frees are told where they are worked
             case Instruction.TakeOut takeOut -> { }
-            case Instruction.Hold(var stitches) -> count(stitches).ifPresent(needle::hold);
+            case Instruction.Hold(var stitches) -> count(stitches).ifPresent(new Holding(needle)::hold);
             case Instruction.HoldPart(var which, var stitches) -> count(stitches).ifPresent(loops -> {
                 switch (which) {
-                    case WORKED -> needle.holdWorked(loops);
-                    case LAST -> needle.holdLast(loops);
+                    case WORKED -> new Holding(needle).holdWorked(loops);
+                    case LAST -> new Holding(needle).holdLast(loops);
                 }
             });
             case Instruction.Over(var body, var stitches) -> over(body, ahead(stitches));
             case Instruction.WorkOnlyOn(var stitches, var others) -> count(stitches).ifPresent(loops -> {
-                needle.workOnlyOn(loops);
-                others.flatMap(sized -> sized.get(size)).ifPresent(needle::checkHeld);
+                new Holding(needle).workOnlyOn(loops);
+                others.flatMap(sized -> sized.get(size)).ifPresent(new Holding(needle)::checkHeld);
             });
             case Instruction.WorkHeld(var stitch, var stitches) -> count(stitches).ifPresent(loops -> {
-                needle.takeHeld(loops);
+                new Holding(needle).takeHeld(loops);
                 hands.work(stitch, loops);
             });
             case Instruction.StartHere() -> needle.startHere();
@@ -87,7 +87,7 @@ final class InstructionHands {
     private int ahead(Until until) {
         int ahead = places.ahead(until);
         if (until instanceof Until.Held) {
-            needle.takeHeld(ahead);
+            new Holding(needle).takeHeld(ahead);
         }
         return ahead;
     }
@@ -133,17 +133,17 @@ final class InstructionHands {
     }
 
     private void over(List<Instruction> body, int loops) {
-        Runs beyond = needle.workOver(loops);
+        Runs beyond = new Holding(needle).workOver(loops);
         work(body);
-        needle.goOnWith(beyond);
+        new Holding(needle).goOnWith(beyond);
     }
 
     private void marker(MarkerAction action) {
         switch (action) {
-            case PLACE -> needle.placeMarker();
-            case SLIP -> needle.slipMarker();
-            case REMOVE -> needle.removeMarker();
-            case REMOVE_ALL -> needle.removeMarkers();
+            case PLACE -> new Markers(needle).placeMarker();
+            case SLIP -> new Markers(needle).slipMarker();
+            case REMOVE -> new Markers(needle).removeMarker();
+            case REMOVE_ALL -> new Markers(needle).removeMarkers();
         }
     }
 

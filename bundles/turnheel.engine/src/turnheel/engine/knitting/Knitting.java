@@ -74,13 +74,8 @@ public final class Knitting {
     }
 
     private static boolean hasIn(List<Instruction> instructions, Stitch stitch) {
-        return instructions.stream().anyMatch(instruction -> switch (instruction) {
-            case Instruction.Work(var worked, var count) -> worked == stitch;
-            case Instruction.WorkTo(var worked, var until) -> worked == stitch;
-            case Instruction.Times(var body, var times) -> hasIn(body, stitch);
-            case Instruction.RepeatTo(var body, var until) -> hasIn(body, stitch);
-            case Instruction.RepeatMore(var body, var more) -> hasIn(body, stitch);
-            default -> false;
-        });
+        return instructions.stream().anyMatch(instruction -> hasIn(instruction.body(), stitch)
+                || instruction instanceof Instruction.Work work && work.stitch() == stitch
+                || instruction instanceof Instruction.WorkTo work && work.stitch() == stitch);
     }
 }

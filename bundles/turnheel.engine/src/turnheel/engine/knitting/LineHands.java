@@ -119,13 +119,10 @@ final class LineHands {
     }
 
     private static boolean takesHeld(Instruction instruction) {
-        return switch (instruction) {
-            case Instruction.WorkHeld held -> true;
-            case Instruction.JoinInRound join -> true;
-            case Instruction.WorkTo(var stitch, var until) -> until instanceof Until.Held;
-            case Instruction.CloseTo(var stitch, var until) -> until instanceof Until.Held;
-            default -> false;
-        };
+        return instruction instanceof Instruction.WorkHeld || instruction instanceof Instruction.JoinInRound
+                || instruction instanceof Instruction.WorkTo work && work.until() instanceof Until.Held
+                || instruction instanceof Instruction.CloseTo close && close.until() instanceof Until.Held
+                || instruction.body().stream().anyMatch(LineHands::takesHeld);
     }
 
     private void row(Line.Worked worked, Label label) {

@@ -88,6 +88,11 @@ final class Needle {
         return left;
     }
 
+    /** Other loops are to be worked now. */
+    void left(Runs others) {
+        left = others;
+    }
+
     Runs right() {
         return right;
     }
@@ -198,7 +203,7 @@ final class Needle {
 
     /** A labelled round begins: over all loops, from here on. */
     void beginRound(boolean takesHeldItself) {
-        turnIfPending();
+        turnBackIfOwed();
         if (flat || !ring) {
             rightSideNeeded();
             if (!takesHeldItself && held.loops() > 0) {
@@ -227,7 +232,8 @@ final class Needle {
         }
     }
 
-    private void turnIfPending() {
+    /** A row that ended on the wrong side without the word to turn turns now. */
+    void turnBackIfOwed() {
         if (turnPending && wrongSide) {
             turn(false);
         }
@@ -254,11 +260,24 @@ final class Needle {
         markerImplied = false;
     }
 
+    /** A row that ended without the word to turn turns now. */
+    void turnIfOwed() {
+        if (turnPending) {
+            turn(false);
+        }
+    }
+
+    /** What is worked next is a flat part of the ring. */
+    void beginFlatPart() {
+        flat = true;
+        ring = true;
+        beginRow();
+    }
+
     /** A labelled flat row begins. */
     void beginFlatRow() {
         if (turnPending) {
-            turn(false);
-            turnPending = false;
+            turnIfOwed();
         } else if (!flat && left.loops() == 0) {
             left.appendFromFar(right);
         }
@@ -309,7 +328,7 @@ final class Needle {
                 || ring && !wrongSide && right.loops() > 0 && isAtStart());
     }
 
-    private boolean isAtStart() {
+    boolean isAtStart() {
         int place = 0;
         while (place < left.size() && !left.kind(place).isLoop()) {
             if (left.kind(place) == Loop.START) {
@@ -389,191 +408,14 @@ final class Needle {
         return left.kind(place);
     }
 
-    /** The next {@code wanted} loops go on hold. */
-    void hold(int wanted) {
-        int loops = needed(left, wanted, Check.TEXT_ROUND);
-        move(left, loops, held, true);
-    }
-
-    /** The {@code wanted} loops worked last go on hold, before those that lie there. */
-    void holdWorked(int wanted) {
-        int loops = needed(right, wanted, Check.TEXT_ROUND);
-        for (int toMove = loops; toMove > 0;) {
-            Loop kind = right.kind(0);
-            int moved = right.pop(toMove);
-            held.push(kind, moved);
-            toMove -= moved;
-            effort.spend(1);
-        }
-        beginRow();
-    }
-
-    /** The {@code wanted} loops at the end of the round go on hold. */
-    void holdLast(int wanted) {
-        if (left.loops() == 0) {
-            left.appendFromFar(right);
-        }
-        int loops = needed(left, wanted, Check.TEXT_ROUND);
-        for (int toMove = loops; toMove > 0;) {
-            Loop kind = left.kind(left.size() - 1);
-            int moved = left.popFar(toMove);
-            held.push(kind, moved);
-            toMove -= moved;
-            effort.spend(1);
-        }
-    }
-
-    /** Only the next {@code wanted} loops are there to be worked; what lies beyond them is handed out. */
-    Runs workOver(int wanted) {
-        int loops = needed(left, wanted, Check.TEXT_ROUND);
-        Runs part = new Runs();
-        move(left, loops, part, true);
-        Runs beyond = left;
-        left = part;
-        return beyond;
-    }
-
-    /** What was handed out comes back, after all of the part was worked. */
-    void goOnWith(Runs beyond) {
-        if (left.loops() > 0) {
-            misfit(Check.TEXT_ROUND, loops(), right.loops());
-        }
-        left.appendFromTip(beyond);
-    }
-
-    /** All that is on hold comes back, after all others. */
-    void takeAllHeld() {
-        if (left.loops() == 0) {
-            left.appendFromFar(right);
-        }
-        left.appendFromTip(held);
-    }
-
-    /** All but the next {@code wanted} loops go on hold; what follows is worked flat on those. */
-    void workOnlyOn(int wanted) {
-        if (turnPending) {
-            turn(false);
-        }
-        if (left.loops() == 0) {
-            left.appendFromFar(right);
-        }
-        int loops = needed(left, wanted, Check.TEXT_ROUND);
-        Runs part = new Runs();
-        move(left, loops, part, true);
-        left.remove(Loop.START);
-        held.appendFromTip(left);
-        right.remove(Loop.START);
-        held.appendFromFar(right);
-        held.become(Loop.RESTING, Loop.REGULAR);
-        part.become(Loop.RESTING, Loop.REGULAR);
-        left = part;
-        flat = true;
-        ring = true;
-        beginRow();
-    }
-
-    /** The next {@code wanted} loops on hold come back on the left needle, before all others. */
-    void takeHeld(int wanted) {
-        int loops = needed(held, wanted, Check.TEXT_HELD);
-        turnIfPending();
-        Runs back = new Runs();
-        move(held, loops, back, true);
-        for (int place = back.size() - 1; place >= 0; place--) {
-            left.push(back.kind(place), back.count(place));
-        }
-    }
-
     /** What is on hold comes back, the work is a ring, and the round begins here. */
     void joinInRound() {
-        turnIfPending();
+        turnBackIfOwed();
         rightSideNeeded();
         left.appendFromTip(held);
         startHere();
         ring = true;
         endFlat();
-    }
-
-    /** The text tells how many are on hold. */
-    void checkHeld(int loops) {
-        if (held.loops() != loops) {
-            misfit(Check.TEXT_COUNT, held.loops(), loops);
-        }
-    }
-
-    /** A marker after every so many loops of the whole round; others are taken off. */
-    void markEvery(int loops) {
-        if (left.loops() == 0) {
-            left.appendFromFar(right);
-        }
-        if (right.loops() > 0 || loops == 0) {
-            misfit(Check.TEXT_ROUND, loops(), right.loops());
-            return;
-        }
-        if (left.loops() % loops != 0) {
-            misfit(Check.TEXT_REPEAT, loops, left.loops() % loops);
-        }
-        removeMarkers();
-        Runs marked = new Runs();
-        while (left.loops() > 0) {
-            move(left, Math.min(loops, left.loops()), marked, true);
-            marked.pushFar(Loop.MARKER, 0);
-        }
-        left = marked;
-        beginRow();
-    }
-
-    /** At the beginning of a round this is the place where it ends. */
-    void placeMarker() {
-        if (right.loops() == 0 && !flat) {
-            left.pushFar(Loop.MARKER, 0);
-        } else {
-            right.push(Loop.MARKER, 0);
-        }
-    }
-
-    /** Where the round begins one knows the place without a marker. */
-    void slipMarker() {
-        if (left.startsWith(Loop.GAP)) {
-            left.pop(0);
-            holes.add(Check.TEXT_GAP);
-        }
-        if (left.startsWith(Loop.MARKER)) {
-            left.pop(0);
-            right.push(Loop.MARKER, 0);
-        } else if (isEndOfRound()) {
-            implyMarker();
-        } else {
-            misfit(Check.TEXT_MARKER, "", "");
-        }
-    }
-
-    void removeMarker() {
-        if (left.startsWith(Loop.MARKER)) {
-            left.pop(0);
-        } else if (right.startsWith(Loop.MARKER)) {
-            right.pop(0);
-        } else if (right.loops() == 0 && left.endsWith(Loop.MARKER)) {
-            left.popFar(0);
-        } else if (!isEndOfRound()) {
-            misfit(Check.TEXT_MARKER, "", "");
-        }
-    }
-
-    private boolean isEndOfRound() {
-        return left.loops() == 0 || right.loops() == 0 || isAtStart();
-    }
-
-    void removeMarkers() {
-        left.remove(Loop.MARKER);
-        right.remove(Loop.MARKER);
-    }
-
-    /** So many of them, or as many as there are. */
-    private int needed(Runs runs, int loops, Check check) {
-        if (runs.loops() < loops) {
-            misfit(check, runs.loops(), loops);
-        }
-        return Math.min(loops, runs.loops());
     }
 
     /** Whatever of the round is left is worked plainly, and what is on hold comes back. */
@@ -588,19 +430,5 @@ final class Needle {
             right.push(kind, moved);
         }
         endRound();
-    }
-
-    private void move(Runs from, int loops, Runs to, boolean far) {
-        for (int toMove = loops; toMove > 0;) {
-            Loop kind = from.kind(0);
-            int moved = from.pop(toMove);
-            if (far) {
-                to.pushFar(kind, moved);
-            } else {
-                to.push(kind, moved);
-            }
-            toMove -= moved;
-            effort.spend(1);
-        }
     }
 }

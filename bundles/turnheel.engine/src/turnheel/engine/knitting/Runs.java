@@ -140,6 +140,17 @@ final class Runs {
         return taken;
     }
 
+    /** The next {@code loops} go to the far end of others, and what lies between them too. */
+    void moveFar(int loops, Runs to, Effort effort) {
+        for (int toMove = loops; toMove > 0;) {
+            Loop kind = kind(0);
+            int moved = pop(toMove);
+            to.pushFar(kind, moved);
+            toMove -= moved;
+            effort.spend(1);
+        }
+    }
+
     /** Moves everything of {@code other} beyond the far end; what lay at its far end comes first. */
     void appendFromFar(Runs other) {
         for (int place = other.size - 1; place >= 0; place--) {

@@ -133,6 +133,10 @@ final class SizeKnitter {
 
     /** The line went wrong: makes the best of it, or finds the marker without which it does. */
     private void forgive(Line line, Needle before, Check check, Optional<Integer> stated, int place) {
+        if (findings.size() >= MOST_EXPLAINED) {
+            progress.trace(place, 0);
+            return;
+        }
         List<Needle> candidates = new ArrayList<>();
         Optional<Progress> forgiven = tryOn(before, line, place, true);
         Optional<Needle> needle = forgiven.map(Progress::needle);

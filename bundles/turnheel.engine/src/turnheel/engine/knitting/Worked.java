@@ -1,5 +1,6 @@
 package turnheel.engine.knitting;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -13,12 +14,26 @@ final class Worked {
     private final List<List<Traced>> traces;
     private final List<Boolean> sound;
     private final ReadingWords table;
+    /** For each line the title that it stands under, and the line of that title. */
+    private final List<String> sections = new ArrayList<>();
+    private final int[] sectionStarts;
+    /** For each size the rounds worked before each line. */
+    private final List<int[]> untilLine;
 
     /** @param sound for each size, whether its rounds are those that the text means */
     Worked(List<Told> told, List<List<Traced>> traces, List<Boolean> sound, ReadingWords table) {
         this.told = told;
         this.traces = traces;
         this.sound = sound;
+        sectionStarts = new int[told.size()];
+        String section = "";
+        for (int line = 0; line < told.size(); line++) {
+            boolean begins = told.get(line).line() instanceof Line.Section;
+            section = told.get(line).line() instanceof Line.Section(var title) ? title.toLowerCase(Locale.ROOT) : section;
+            sections.add(section);
+            sectionStarts[line] = begins || line == 0 ? line : sectionStarts[line - 1];
+        }
+        untilLine = traces.stream().map(this::untilLine).toList();
         this.table = table;
     }
 
@@ -101,25 +116,27 @@ final class Worked {
         };
     }
 
-    /** Rounds that a size has worked up to a line, since the piece began or since the section did. */
+    /** Rounds that a size has worked up to a line, since the piece began or since the section did; rows count half. */
     int roundsBefore(int size, int line, boolean sinceSection) {
-        int first = 0;
-        for (int place = 0; place < line && sinceSection; place++) {
-            first = told.get(place).line() instanceof Line.Section ? place : first;
+        int[] until = untilLine.get(size);
+        return until[line] - (sinceSection ? until[sectionStarts[line]] : 0);
+    }
+
+    private int[] untilLine(List<Traced> trace) {
+        int[] until = new int[told.size() + 1];
+        for (Traced traced : trace) {
+            boolean rows = isFlat(told.get(traced.line()).line());
+            until[traced.line() + 1] += rows ? traced.rounds() / 2 : traced.rounds();
         }
-        int from = first;
-        return traces.get(size).stream().filter(traced -> from <= traced.line() && traced.line() < line)
-                .mapToInt(traced -> isFlat(told.get(traced.line()).line()) ? traced.rounds() / 2 : traced.rounds()).sum();
+        for (int line = 0; line < told.size(); line++) {
+            until[line + 1] += until[line];
+        }
+        return until;
     }
 
     /** The title of the section that a line stands in, in small letters. */
     String section(int line) {
-        for (int place = line; place >= 0; place--) {
-            if (told.get(place).line() instanceof Line.Section(var title)) {
-                return title.toLowerCase(Locale.ROOT);
-            }
-        }
-        return "";
+        return sections.get(line);
     }
 
     private boolean isIn(String list, String words) {

@@ -114,7 +114,7 @@ class BadFilesTest {
 
     @Test
     void aFileOfAnotherNameIsRefused() throws IOException {
-        Path file = Files.writeString(folder.resolve("letter.txt"), "Dear knitter");
+        Path file = Files.writeString(folder.resolve("letter.odt"), "Dear knitter");
         for (List<String> command : READING) {
             run(command, file).refused(file, ".turnheel");
         }

@@ -27,10 +27,13 @@ class ArchitectureTest {
     }
 
     @Test
-    void onlyTheWorkbookKnowsItsLibrary() {
-        noClasses().that().resideOutsideOfPackage("..workbook..")
-                .should().dependOnClassesThat().resideInAnyPackage("org.apache.poi..", "org.openxmlformats..")
-                .check(CLASSES);
+    void onlyWorkbooksAndManuscriptsKnowTheirLibraries() {
+        noClasses().that().resideOutsideOfPackages("..workbook..", "..manuscript..")
+                .should().dependOnClassesThat().resideInAnyPackage("org.apache.poi..", "org.openxmlformats..",
+                        "org.apache.pdfbox..").check(CLASSES);
+        noClasses().that().resideInAPackage("..manuscript..")
+                .should().dependOnClassesThat().resideInAnyPackage("org.apache.poi.ss..", "org.apache.poi.xssf..",
+                        "org.openxmlformats..").check(CLASSES);
     }
 
     @Test
