@@ -12,9 +12,9 @@ import turnheel.model.Literals;
 import turnheel.model.pattern.StitchPatternElement;
 
 /**
- * The rows of stitch patterns on the command line, after the zone of the pattern: {@code instep: @lace.txt} reads them from a
- * text file of one row a line, {@code instep: *K1, p1; rep from * to end / K to end} tells them, parted by slashes. Several
- * patterns are parted by two slashes.
+ * The rows of stitch patterns on the command line, after the zone of the pattern: {@code instep: @lace.txt} reads them
+ * from a text file of one row a line, {@code instep: *K1, p1; rep from * to end / K to end} tells them, parted by slashes.
+ * Several patterns are parted by two slashes.
  */
 final class PatternRowsText {
 

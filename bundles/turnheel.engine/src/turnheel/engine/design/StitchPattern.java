@@ -11,8 +11,8 @@ import java.util.Optional;
  * @param rows rows of one repeat, 1 to 400
  * @param fewestFiller plain stitches on each side of a panel, at least; 0 to 50
  * @param stranding how its second colour runs; empty for a pattern of one colour
- * @param instructions its rows as a knitter reads them over all repeats and the edge, the first one first, such as {@code
- *     *K1, yo, ssk, k3; rep from * to last st, k1}; none where its size alone is known, otherwise one for each row
+ * @param instructions its rows as a knitter reads them over all repeats and the edge, the first one first, such as
+ *     {@code *K1, yo, ssk, k3; rep from * to last st, k1}; none where its size alone is known, otherwise one for each row
  * @throws IllegalArgumentException when a number is out of range, or the instructions are not one line for each row
  */
 public record StitchPattern(Zone zone, int repeat, int edge, int rows, Fit fit, int fewestFiller,
@@ -69,8 +69,10 @@ public record StitchPattern(Zone zone, int repeat, int edge, int rows, Fit fit, 
 
     private static void requireLine(int row, String line) {
         if (line.isBlank() || line.length() > LONGEST_LINE || line.chars().anyMatch(Character::isISOControl)) {
-            throw new IllegalArgumentException("row %d of a stitch pattern is one line of 1 to %d characters, not \"%s\""
-                    .formatted(row, LONGEST_LINE, line.length() > LONGEST_LINE ? line.substring(0, LONGEST_LINE) : line));
+            String quoted = line.length() > LONGEST_LINE ? line.substring(0, LONGEST_LINE) : line;
+            throw new IllegalArgumentException(
+                    "row %d of a stitch pattern is one line of 1 to %d characters, not \"%s\"".formatted(row, LONGEST_LINE,
+                            quoted));
         }
     }
 

@@ -9,8 +9,8 @@ import turnheel.engine.instruction.Line;
 import turnheel.engine.stitch.Step;
 
 /**
- * The rows of a stitch pattern as a knitter reads them over its repeats and its edge, such as {@code *K1, yo, ssk, k3; rep
- * from * to last st, k1}. They are worked in the round, so every row is read from the right side.
+ * The rows of a stitch pattern as a knitter reads them over its repeats and its edge, such as {@code *K1, yo, ssk, k3;
+ * rep from * to last st, k1}. They are worked in the round, so every row is read from the right side.
  */
 public final class PatternRows {
 
@@ -38,13 +38,13 @@ public final class PatternRows {
      *
      * @param row from 1
      * @param stitches before the row
-     * @param worked how many of them it works, with as many whole repeats as there is room for; more than there are where
-     *     it wants more
+     * @param worked how many of them it works, with as many whole repeats as there is room for; more than there are
+     *     where it wants more
      */
     public record Misfit(int row, int stitches, int worked) implements Answer {
     }
 
-    /** Rows that cannot be worked again from the first one on: the count after the last is not that before the first. */
+    /** Rows that cannot be worked again from the first one on: the last one leaves another count. */
     public record NotReturning(int before, int after) implements Answer {
     }
 

@@ -26,7 +26,7 @@ final class StitchRow {
         this.stitches = stitches;
     }
 
-    /** Whether all of it can be worked over any number of stitches: no marker, no gap, no repeat of open end within another. */
+    /** Whether all of it can be worked over any number of stitches: no marker, no gap, no repeat to the end in another. */
     static boolean isMadeOfStitches(List<Instruction> row) {
         return row.stream().allMatch(instruction -> switch (instruction) {
             case Instruction.WorkTo(var stitch, var until) ->
@@ -127,7 +127,8 @@ final class StitchRow {
 
     private static Optional<Integer> times(Sized<Integer> number, int more) {
         OptionalInt shared = shared(number);
-        return shared.isPresent() && shared.getAsInt() + more > 0 ? Optional.of(shared.getAsInt() + more) : Optional.empty();
+        return shared.isPresent() && shared.getAsInt() + more > 0 ? Optional.of(shared.getAsInt() + more)
+                : Optional.empty();
     }
 
     /** Bounded before it is counted, so that no number overflows. */

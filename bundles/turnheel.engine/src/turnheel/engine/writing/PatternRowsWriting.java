@@ -20,12 +20,13 @@ final class PatternRowsWriting {
     private PatternRowsWriting() {
     }
 
-    /** Nothing where its rows are not known. A row that cannot be read stands as it was typed; the checks tell of it. */
+    /** Nothing where its rows are not known. A row that cannot be read stands as typed; the checks tell of it. */
     static List<Content> of(StitchPattern pattern, Vocabulary vocabulary) {
         if (pattern.instructions().isEmpty()) {
             return List.of();
         }
-        List<Content> contents = new ArrayList<>(List.of(new Content.Prose(Role.HEADING, heading(pattern, vocabulary))));
+        List<Content> contents = new ArrayList<>();
+        contents.add(new Content.Prose(Role.HEADING, heading(pattern, vocabulary)));
         List<Optional<List<Instruction>>> rows = PatternRows.read(pattern.instructions()).instructions();
         for (int row = 0; row < rows.size(); row++) {
             Sized<Integer> number = Sized.all(row + 1);

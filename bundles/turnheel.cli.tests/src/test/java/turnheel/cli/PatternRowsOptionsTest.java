@@ -37,7 +37,8 @@ class PatternRowsOptionsTest {
         rows = folder.resolve("lace.txt");
         Files.writeString(rows, LACE.get(0) + "\r\n\n  " + LACE.get(1) + "\n");
         Run.of("new", file, "--size", Patterns.M, "--stitch-pattern", "instep: 6+1x2 panel; leg: 4x1",
-                "--stitch-pattern-rows", "instep: @" + rows, "--stitch-pattern-rows", "leg: *K3, p1; rep from * to end");
+                "--stitch-pattern-rows", "instep: @" + rows, "--stitch-pattern-rows",
+                "leg: *K3, p1; rep from * to end");
     }
 
     private List<String> rows(Zone zone) throws DocumentException {

@@ -29,7 +29,8 @@ import turnheel.engine.wording.HouseStyles;
 class WrittenRowsTest {
 
     private static final List<String> LACE = List.of("*K1, yo, ssk, sl 1, p2tog, yo; rep from * to last st, k1 tbl",
-            "K to end", "*P1, m1r, k2, k3tog, yo; rep from * to last st, p1", "*[K1, p1] 3 times; rep from * to last st, k1");
+            "K to end", "*P1, m1r, k2, k3tog, yo; rep from * to last st, p1",
+            "*[K1, p1] 3 times; rep from * to last st, k1");
     private static final HouseStyle UK = HouseStyles.read("uk", Map.of("english", "UK", "lengths", "cm",
             "sized.opening", "/", "sized.separator", "/", "sized.closing", ""));
 
@@ -72,6 +73,7 @@ class WrittenRowsTest {
         Graded graded = Designs.toeUp64().with(new StitchPattern(zone, 4, 0, 2, Fit.WHOLE_REPEATS, 1)
                 .withInstructions(List.of("K to end", "Knot the yarn"))).graded();
         String text = Renderings.plain(Manuscripts.write(graded, HouseStyles.usual()));
-        assertTrue(Arrays.asList(text.split("\n")).containsAll(List.of("Rnd 1: K to end.", "Rnd 2: Knot the yarn")), text);
+        List<String> lines = Arrays.asList(text.split("\n"));
+        assertTrue(lines.containsAll(List.of("Rnd 1: K to end.", "Rnd 2: Knot the yarn")), text);
     }
 }
