@@ -3,6 +3,7 @@ package turnheel.cli;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 
@@ -17,9 +18,11 @@ import turnheel.engine.query.Query;
 import turnheel.engine.shaping.PartRounds;
 import turnheel.engine.shaping.Round;
 import turnheel.engine.shaping.Rounds;
+import turnheel.engine.term.Notation;
 import turnheel.engine.writing.RoundText;
+import turnheel.engine.yarn.LegFromYarn;
 
-/** {@code rounds}: every round of every part of one size. */
+/** {@code rounds}: every round of every part of one size, or those of the leg that the yarn left is enough for. */
 @Command(name = "rounds")
 final class RoundsVerb extends Verb {
 
@@ -29,6 +32,9 @@ final class RoundsVerb extends Verb {
     @Option(names = "--size", paramLabel = "SIZE", required = true)
     private String label;
 
+    @Option(names = "--grams-left", paramLabel = "GRAMS")
+    private Double gramsLeft;
+
     RoundsVerb(Output output) {
         super(output);
     }
@@ -37,6 +43,9 @@ final class RoundsVerb extends Verb {
     public Integer call() throws Refusal {
         Graded graded = pattern.complete(List.of(label));
         CellName.knownSize(graded.design(), label, pattern.name());
+        if (gramsLeft != null) {
+            return legFromYarn(graded, gramsLeft);
+        }
         List<PartRounds> parts = Rounds.of(graded, graded.size(label));
         if (isJson()) {
             output().document(Json.document("turnheel-rounds/1", json -> write(parts, json)));
@@ -46,6 +55,28 @@ final class RoundsVerb extends Verb {
         }
         List<Query> ofSize = Checks.of(graded).stream().filter(query -> query.sizes().contains(label)).toList();
         return Verdict.noted(ofSize, output(), pattern.name());
+    }
+
+    private int legFromYarn(Graded graded, double grams) throws Refusal {
+        OptionalInt rounds;
+        try {
+            rounds = LegFromYarn.rounds(graded, label, grams);
+        } catch (IllegalArgumentException outOfRange) {
+            throw new Refusal(Words.GRAMS_LEFT_RANGE.with(pattern.name(), outOfRange.getMessage()));
+        }
+        if (rounds.isEmpty()) {
+            throw new Refusal(Words.GRAMS_LEFT_NO_YARN.with(pattern.name()));
+        }
+        if (isJson()) {
+            output().document(Json.document("turnheel-yarn-left/1", json -> {
+                json.writeStringField("size", label);
+                json.writeNumberField("gramsLeft", grams);
+                json.writeNumberField("legRounds", rounds.getAsInt());
+            }));
+        } else {
+            output().line(Words.GRAMS_LEFT.with(Notation.number(grams), rounds.getAsInt(), label));
+        }
+        return Main.DONE;
     }
 
     private static List<String> lines(PartRounds part) {

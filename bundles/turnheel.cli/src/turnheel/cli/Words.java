@@ -133,6 +133,9 @@ enum Words {
     /** {0} title, {1} size. */
     ROUNDS_TITLE,
     ROUNDS_NONE,
+    GRAMS_LEFT,
+    GRAMS_LEFT_RANGE,
+    GRAMS_LEFT_NO_YARN,
     /** {0} file. */
     NOT_A_TEXT_NAME,
     /** {0} name, {1} list of styles, {2} ending of style files. */

@@ -81,11 +81,14 @@ class JsonSchemaTest {
         holds("turnheel-sizes-1", "sizes", Files.writeString(folder.resolve("own.csv"),
                 "size,foot-length\nM,24 cm\nS,22\n"), "--json");
         holds("turnheel-shoe-1", "sizes", "--shoe", "UK 7", "--json");
-        holds("turnheel-rounds-1", "rounds", Patterns.cuffDown(folder), "--json", "--size", "L");
+        Path cuffDown = Patterns.cuffDown(folder);
+        holds("turnheel-rounds-1", "rounds", cuffDown, "--json", "--size", "L");
+        Run.of("set", cuffDown, "yarn=Ledge Four: 420m/100g");
+        holds("turnheel-yarn-left-1", "rounds", cuffDown, "--json", "--size", "L", "--grams-left", "20");
     }
 
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {"new", "set", "sizes", "shoe", "grade", "why", "options", "rounds", "find-round", "text",
+    @ValueSource(strings = {"new", "set", "sizes", "shoe", "grade", "why", "options", "rounds", "yarn-left", "find-round", "text",
             "queries", "export"})
     void theSchemaRefusesWhatIsNoSuchDocument(String name) throws IOException {
         Schema schema = schema("turnheel-" + name + "-1");
