@@ -155,6 +155,11 @@ final class NewVerb extends Verb {
         given.put(PatternOption.STITCH_PATTERN, value);
     }
 
+    @Option(names = "--stitch-pattern-rows", order = 160, paramLabel = "ROWS")
+    private void stitchPatternRows(List<String> values) {
+        given.put(PatternOption.STITCH_PATTERN_ROWS, String.join(" // ", values));
+    }
+
     @Option(names = "--foot-length-mode", order = 161, paramLabel = "WORD")
     private void footLengthMode(String value) {
         given.put(PatternOption.FOOT_LENGTH_MODE, value);

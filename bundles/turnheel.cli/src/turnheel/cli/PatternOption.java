@@ -66,7 +66,7 @@ import turnheel.model.pattern.StitchPatternElement;
 enum PatternOption {
     TITLE, DIRECTION, YARN, COLOUR, NOTION, NEEDLE, SWATCH, GAUGE, TOE, HEEL, LEG, CUFF, INCREASE, CAST_ON, LEAN, TURN,
     HEEL_TURN, FLAP, FLAP_FABRIC, FLAP_EDGE, PICK_UP, CAP, LENGTH, LEG_COUNT, CUFF_ADJUSTS, STITCH_PATTERN,
-    FOOT_LENGTH_MODE, LEG_LENGTH_MODE, CUFF_LENGTH_MODE, SNAP;
+    STITCH_PATTERN_ROWS, FOOT_LENGTH_MODE, LEG_LENGTH_MODE, CUFF_LENGTH_MODE, SNAP;
 
     String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
@@ -82,7 +82,7 @@ enum PatternOption {
 
     /** Whether there need not be any. */
     boolean mayBeEmpty() {
-        return EnumSet.of(TITLE, YARN, COLOUR, NOTION, NEEDLE, SWATCH).contains(this);
+        return EnumSet.of(TITLE, STITCH_PATTERN_ROWS, YARN, COLOUR, NOTION, NEEDLE, SWATCH).contains(this);
     }
 
     /** What the document says, as it can be written on the command line; empty where its parts know no such choice. */
@@ -96,6 +96,7 @@ enum PatternOption {
             case LEG -> kind(document, PATTERN__LEG);
             case CUFF -> CuffText.of(document.getCuff());
             case STITCH_PATTERN -> StitchPatternText.of(document.getStitchPatterns());
+            case STITCH_PATTERN_ROWS -> PatternRowsText.of(document.getStitchPatterns());
             case YARN -> MaterialsText.yarns(Door.materials(document));
             case COLOUR -> MaterialsText.colours(Door.materials(document));
             case NOTION -> MaterialsText.notions(Door.materials(document));
@@ -123,6 +124,7 @@ enum PatternOption {
             case LEG -> PartKind.write(document, PATTERN__LEG, given, value);
             case CUFF -> CuffText.write(document, given, value);
             case STITCH_PATTERN -> writeStitchPatterns(document, given, value);
+            case STITCH_PATTERN_ROWS -> PatternRowsText.write(document.getStitchPatterns(), given, value);
             case YARN -> write(document, MaterialsText.withYarns(Door.materials(document), given, value));
             case COLOUR -> write(document, MaterialsText.withColours(Door.materials(document), given, value));
             case NOTION -> write(document, MaterialsText.withNotions(Door.materials(document), given, value));
@@ -144,6 +146,7 @@ enum PatternOption {
     private static void writeStitchPatterns(Pattern document, String given, String value) throws Refusal {
         try {
             List<StitchPatternElement> elements = StitchPatternText.parse(value);
+            PatternRowsText.keep(document.getStitchPatterns(), elements);
             document.getStitchPatterns().clear();
             document.getStitchPatterns().addAll(elements);
         } catch (IllegalArgumentException refused) {
@@ -210,8 +213,8 @@ enum PatternOption {
             case LEG_LENGTH_MODE -> new EAttribute[] {LENGTHS_ELEMENT__LEG};
             case CUFF_LENGTH_MODE -> new EAttribute[] {LENGTHS_ELEMENT__CUFF};
             case SNAP -> new EAttribute[] {LENGTHS_ELEMENT__SNAP};
-            case TITLE, DIRECTION, GAUGE, TOE, HEEL, LEG, CUFF, STITCH_PATTERN, YARN, COLOUR, NOTION, NEEDLE,
-                    SWATCH -> new EAttribute[0];
+            case TITLE, DIRECTION, GAUGE, TOE, HEEL, LEG, CUFF, STITCH_PATTERN, STITCH_PATTERN_ROWS, YARN, COLOUR,
+                    NOTION, NEEDLE, SWATCH -> new EAttribute[0];
         };
     }
 }

@@ -51,6 +51,12 @@ enum Words {
     /** {0} file, {1} number of queries. */
     QUERIES_LEFT,
 
+    /** {0} option, {1} what was given. */
+    NO_PATTERN_FOR_ROWS,
+    /** {0} option, {1} zone, {2} rows of the pattern, {3} rows given. */
+    ROWS_DIFFER,
+    /** {0} file. */
+    ROWS_UNREADABLE,
     /** {0} argument. */
     NOT_AN_ASSIGNMENT,
     /** {0} key. */

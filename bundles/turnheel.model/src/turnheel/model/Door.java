@@ -175,7 +175,8 @@ public final class Door {
 
     private static StitchPattern stitchPattern(StitchPatternElement element) {
         StitchPattern pattern = new StitchPattern(element.getZone(), element.getRepeat(), element.getEdge(),
-                element.getRows(), element.getFit(), element.getFewestFiller());
+                element.getRows(), element.getFit(), element.getFewestFiller())
+                .withInstructions(element.getInstructions());
         if (element.isStranded()) {
             return pattern.with(new Stranding(optional(element.getLongestFloat())));
         }

@@ -163,6 +163,7 @@ public final class PartElements {
             element.setStranded(true);
             stranding.longestFloat().ifPresent(element::setLongestFloat);
         });
+        element.getInstructions().addAll(pattern.instructions());
         return element;
     }
 

@@ -25,6 +25,7 @@ public final class Checks {
     public static List<Query> of(Graded graded) {
         List<Query> found = new ArrayList<>(graded.queries());
         found.addAll(SizeOrder.check(graded));
+        found.addAll(PatternRowChecks.check(graded));
         for (GradedSize size : graded.sizes()) {
             found.addAll(new NumberChecks(size, graded.queries()).check());
             found.addAll(new PartChecks(graded.design(), size).check());

@@ -22,7 +22,11 @@ final class Findings {
     }
 
     void add(Check check, Parameter parameter, String expected, double found) {
-        queries.add(new Query(check, parameter.key(), List.of(size), expected, Notation.number(found)));
+        add(check, parameter, expected, Notation.number(found));
+    }
+
+    void add(Check check, Parameter parameter, String expected, String found) {
+        queries.add(new Query(check, parameter.key(), List.of(size), expected, found));
     }
 
     List<Query> queries() {

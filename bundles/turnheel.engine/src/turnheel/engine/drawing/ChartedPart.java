@@ -16,7 +16,11 @@ import turnheel.engine.stitch.Step;
 public enum ChartedPart {
     TOE(Part.TOE), HEEL(Part.HEEL),
     /** The rounds of the foot in which a gusset narrows or widens. */
-    GUSSET(Part.FOOT);
+    GUSSET(Part.FOOT),
+    /** The rows of the stitch pattern on the instep, over its whole panel. */
+    INSTEP_PATTERN(Part.FOOT),
+    /** The rows of the stitch pattern on the leg, all around; one repeat of a panel. */
+    LEG_PATTERN(Part.LEG);
 
     private final Part part;
 
@@ -30,6 +34,14 @@ public enum ChartedPart {
 
     /** The chart of the numbered rounds of a size; absent where the sock has none, or they do not work out. */
     public Optional<Chart> chart(Graded graded, GradedSize size) {
+        return switch (this) {
+            case TOE, HEEL, GUSSET -> rounds(graded, size);
+            case INSTEP_PATTERN -> PatternChart.instep(graded.design(), size);
+            case LEG_PATTERN -> PatternChart.leg(graded.design(), size);
+        };
+    }
+
+    private Optional<Chart> rounds(Graded graded, GradedSize size) {
         List<Round> all = Rounds.of(graded, size).stream().filter(rounds -> rounds.part() == part)
                 .flatMap(rounds -> rounds.rounds().stream()).filter(round -> round.number() > 0).toList();
         List<Round> shown = this == GUSSET ? shaped(all) : all;

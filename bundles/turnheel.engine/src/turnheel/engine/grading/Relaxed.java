@@ -43,10 +43,10 @@ final class Relaxed {
             case Change.CuffAdjusts() -> with(design, design.toe(), design.leg(), adjusting(design.cuff()));
             case Change.Edge(var zone, var was, var becomes) -> withPattern(design, zone, pattern -> new StitchPattern(
                     pattern.zone(), pattern.repeat(), becomes, pattern.rows(), pattern.fit(), pattern.fewestFiller(),
-                    pattern.stranding()));
+                    pattern.stranding(), pattern.instructions()));
             case Change.Panel(var zone) -> withPattern(design, zone, pattern -> new StitchPattern(pattern.zone(),
                     pattern.repeat(), pattern.edge(), pattern.rows(), StitchPattern.Fit.CENTRED_PANEL,
-                    pattern.fewestFiller(), pattern.stranding()));
+                    pattern.fewestFiller(), pattern.stranding(), pattern.instructions()));
             case Change.LegFromAnkle() -> with(design, design.toe(), fromAnkle(design.leg()), design.cuff());
             case Change.ToeLines(var was, var becomes) ->
                 withSizes(with(design, onLines(design.toe(), becomes), design.leg(), design.cuff()),

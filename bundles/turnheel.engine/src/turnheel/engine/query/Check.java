@@ -77,6 +77,12 @@ public enum Check {
     SWATCH_DIFFERS("gauge.swatch-differs", WARNING),
     /** The floats of a stranded pattern are too long. */
     FLOAT_LONG("stitchPattern.float-long", WARNING),
+    /** A row of a stitch pattern cannot be read, or is no row of stitches. */
+    ROW_UNREAD("stitchPattern.row-unread", ERROR),
+    /** A row of a stitch pattern does not use its stitches up, or wants more than there are. */
+    ROW_MISFIT("stitchPattern.row-misfit", ERROR),
+    /** The rows of a stitch pattern end with another count than they begin with. */
+    ROWS_DO_NOT_RETURN("stitchPattern.rows-do-not-return", ERROR),
     /** The gauge is not one that yarns of this category are worked at. */
     YARN_GAUGE("yarn.gauge-unusual", WARNING),
     /** A pair takes more yarn than the pattern states. */

@@ -29,6 +29,7 @@ public final class Manuscripts {
         contents.add(heading(vocabulary, "heading.notes"));
         notes(design, counts, vocabulary, style.needles()).forEach(note -> contents.add(new Content.Prose(Role.NOTE,
                 Phrase.words(note))));
+        design.stitchPatterns().forEach(pattern -> contents.addAll(PatternRowsWriting.of(pattern, vocabulary)));
         for (Chapter chapter : chapters(design, counts, vocabulary, style.needles())) {
             contents.add(heading(vocabulary, chapter.heading()));
             chapter.notes().forEach(note -> contents.add(new Content.Prose(Role.NOTE, note)));

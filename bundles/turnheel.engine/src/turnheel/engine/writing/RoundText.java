@@ -26,6 +26,11 @@ public final class RoundText {
         return PlainText.of(WORDS.of(instructions(round)), STYLE);
     }
 
+    /** A row of steps, as in {@code [k1, yo, ssk] 6 times, k1}: what a chart shows, written out. */
+    public static String of(List<Step> row) {
+        return PlainText.of(WORDS.of(StepInstructions.of(row)), STYLE);
+    }
+
     private static List<Instruction> instructions(Round round) {
         if (round.steps().size() == 1 && round.kind() != RoundKind.ROW) {
             return switch (round.steps().getFirst()) {

@@ -21,7 +21,9 @@ public record Drawn(What what, Optional<String> size) {
         /** The finished sock with its measurements. */
         OUTLINE,
         /** A chart of a part's rounds. */
-        TOE, HEEL, GUSSET
+        TOE, HEEL, GUSSET,
+        /** A chart of a stitch pattern's rows. */
+        INSTEP_PATTERN, LEG_PATTERN
     }
 
     /** The outlines of all sizes. */
@@ -33,6 +35,8 @@ public record Drawn(What what, Optional<String> size) {
             case TOE -> Optional.of(ChartedPart.TOE);
             case HEEL -> Optional.of(ChartedPart.HEEL);
             case GUSSET -> Optional.of(ChartedPart.GUSSET);
+            case INSTEP_PATTERN -> Optional.of(ChartedPart.INSTEP_PATTERN);
+            case LEG_PATTERN -> Optional.of(ChartedPart.LEG_PATTERN);
         };
     }
 

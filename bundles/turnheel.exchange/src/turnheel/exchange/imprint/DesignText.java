@@ -16,7 +16,7 @@ import turnheel.engine.term.Key;
 final class DesignText {
 
     /** Changes when the text of one and the same design changes, so that no old hash is taken for a new one. */
-    private static final String FORM = "turnheel-design/5";
+    private static final String FORM = "turnheel-design/6";
 
     private final StringBuilder text = new StringBuilder();
 
@@ -34,7 +34,8 @@ final class DesignText {
         made.line("heel " + design.heel());
         made.line("leg " + design.leg());
         made.line("cuff " + design.cuff());
-        design.stitchPatterns().forEach(pattern -> made.line("stitch pattern " + pattern));
+        // In quotes, since its rows are a person's text.
+        design.stitchPatterns().forEach(pattern -> made.line("stitch pattern " + quoted(pattern.toString())));
         // In quotes, since a yarn's name is a person's text.
         made.line("materials " + quoted(design.materials().toString()));
         made.line("lengths " + design.lengths());

@@ -868,13 +868,22 @@ public interface PatternPackage extends EPackage {
 	int STITCH_PATTERN_ELEMENT__LONGEST_FLOAT = 7;
 
 	/**
+	 * The feature id for the '<em><b>Instructions</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STITCH_PATTERN_ELEMENT__INSTRUCTIONS = 8;
+
+	/**
 	 * The number of structural features of the '<em>Stitch Pattern Element</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int STITCH_PATTERN_ELEMENT_FEATURE_COUNT = 8;
+	int STITCH_PATTERN_ELEMENT_FEATURE_COUNT = 9;
 
 	/**
 	 * The meta object id for the '{@link turnheel.model.pattern.impl.MaterialsElementImpl <em>Materials Element</em>}' class.
@@ -2391,6 +2400,17 @@ public interface PatternPackage extends EPackage {
 	EAttribute getStitchPatternElement_LongestFloat();
 
 	/**
+	 * Returns the meta object for the attribute list '{@link turnheel.model.pattern.StitchPatternElement#getInstructions <em>Instructions</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Instructions</em>'.
+	 * @see turnheel.model.pattern.StitchPatternElement#getInstructions()
+	 * @see #getStitchPatternElement()
+	 * @generated
+	 */
+	EAttribute getStitchPatternElement_Instructions();
+
+	/**
 	 * Returns the meta object for class '{@link turnheel.model.pattern.MaterialsElement <em>Materials Element</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -3713,6 +3733,14 @@ public interface PatternPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute STITCH_PATTERN_ELEMENT__LONGEST_FLOAT = eINSTANCE.getStitchPatternElement_LongestFloat();
+
+		/**
+		 * The meta object literal for the '<em><b>Instructions</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STITCH_PATTERN_ELEMENT__INSTRUCTIONS = eINSTANCE.getStitchPatternElement_Instructions();
 
 		/**
 		 * The meta object literal for the '{@link turnheel.model.pattern.impl.MaterialsElementImpl <em>Materials Element</em>}' class.

@@ -3,6 +3,8 @@
  */
 package turnheel.model.pattern;
 
+import org.eclipse.emf.common.util.EList;
+
 import org.eclipse.emf.ecore.EObject;
 
 import turnheel.engine.design.StitchPattern;
@@ -24,6 +26,7 @@ import turnheel.engine.design.StitchPattern;
  *   <li>{@link turnheel.model.pattern.StitchPatternElement#getFewestFiller <em>Fewest Filler</em>}</li>
  *   <li>{@link turnheel.model.pattern.StitchPatternElement#isStranded <em>Stranded</em>}</li>
  *   <li>{@link turnheel.model.pattern.StitchPatternElement#getLongestFloat <em>Longest Float</em>}</li>
+ *   <li>{@link turnheel.model.pattern.StitchPatternElement#getInstructions <em>Instructions</em>}</li>
  * </ul>
  *
  * @see turnheel.model.pattern.PatternPackage#getStitchPatternElement()
@@ -208,5 +211,19 @@ public interface StitchPatternElement extends EObject {
 	 * @generated
 	 */
 	void setLongestFloat(Integer value);
+
+	/**
+	 * Returns the value of the '<em><b>Instructions</b></em>' attribute list.
+	 * The list contents are of type {@link java.lang.String}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Its rows as they are worked, the first one first; none where its size alone is known.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Instructions</em>' attribute list.
+	 * @see turnheel.model.pattern.PatternPackage#getStitchPatternElement_Instructions()
+	 * @generated
+	 */
+	EList<String> getInstructions();
 
 } // StitchPatternElement

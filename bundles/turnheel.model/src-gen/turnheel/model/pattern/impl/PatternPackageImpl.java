@@ -1204,6 +1204,16 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getStitchPatternElement_Instructions() {
+		return (EAttribute)stitchPatternElementEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getMaterialsElement() {
 		return materialsElementEClass;
 	}
@@ -1985,6 +1995,7 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		createEAttribute(stitchPatternElementEClass, STITCH_PATTERN_ELEMENT__FEWEST_FILLER);
 		createEAttribute(stitchPatternElementEClass, STITCH_PATTERN_ELEMENT__STRANDED);
 		createEAttribute(stitchPatternElementEClass, STITCH_PATTERN_ELEMENT__LONGEST_FLOAT);
+		createEAttribute(stitchPatternElementEClass, STITCH_PATTERN_ELEMENT__INSTRUCTIONS);
 
 		materialsElementEClass = createEClass(MATERIALS_ELEMENT);
 		createEAttribute(materialsElementEClass, MATERIALS_ELEMENT__MARGIN_PERCENT);
@@ -2199,6 +2210,7 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		initEAttribute(getStitchPatternElement_FewestFiller(), ecorePackage.getEInt(), "fewestFiller", "1", 1, 1, StitchPatternElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getStitchPatternElement_Stranded(), ecorePackage.getEBoolean(), "stranded", "false", 1, 1, StitchPatternElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getStitchPatternElement_LongestFloat(), ecorePackage.getEIntegerObject(), "longestFloat", null, 0, 1, StitchPatternElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStitchPatternElement_Instructions(), ecorePackage.getEString(), "instructions", null, 0, -1, StitchPatternElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, !IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(materialsElementEClass, MaterialsElement.class, "MaterialsElement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getMaterialsElement_MarginPercent(), ecorePackage.getEDouble(), "marginPercent", "10", 1, 1, MaterialsElement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -2405,6 +2417,13 @@ public class PatternPackageImpl extends EPackageImpl implements PatternPackage {
 		   source,
 		   new String[] {
 			   "name", "StitchPattern"
+		   });
+		addAnnotation
+		  (getStitchPatternElement_Instructions(),
+		   source,
+		   new String[] {
+			   "name", "row",
+			   "kind", "element"
 		   });
 		addAnnotation
 		  (materialsElementEClass,

@@ -3,12 +3,18 @@
  */
 package turnheel.model.pattern.impl;
 
+import java.util.Collection;
+
 import org.eclipse.emf.common.notify.Notification;
+
+import org.eclipse.emf.common.util.EList;
 
 import org.eclipse.emf.ecore.EClass;
 
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
 import org.eclipse.emf.ecore.impl.EObjectImpl;
+
+import org.eclipse.emf.ecore.util.EDataTypeEList;
 
 import turnheel.engine.design.StitchPattern;
 
@@ -32,6 +38,7 @@ import turnheel.model.pattern.StitchPatternElement;
  *   <li>{@link turnheel.model.pattern.impl.StitchPatternElementImpl#getFewestFiller <em>Fewest Filler</em>}</li>
  *   <li>{@link turnheel.model.pattern.impl.StitchPatternElementImpl#isStranded <em>Stranded</em>}</li>
  *   <li>{@link turnheel.model.pattern.impl.StitchPatternElementImpl#getLongestFloat <em>Longest Float</em>}</li>
+ *   <li>{@link turnheel.model.pattern.impl.StitchPatternElementImpl#getInstructions <em>Instructions</em>}</li>
  * </ul>
  *
  * @generated
@@ -196,6 +203,16 @@ public class StitchPatternElementImpl extends EObjectImpl implements StitchPatte
 	 * @ordered
 	 */
 	protected Integer longestFloat = LONGEST_FLOAT_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getInstructions() <em>Instructions</em>}' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getInstructions()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<String> instructions;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -406,6 +423,19 @@ public class StitchPatternElementImpl extends EObjectImpl implements StitchPatte
 	 * @generated
 	 */
 	@Override
+	public EList<String> getInstructions() {
+		if (instructions == null) {
+			instructions = new EDataTypeEList<String>(String.class, this, PatternPackage.STITCH_PATTERN_ELEMENT__INSTRUCTIONS);
+		}
+		return instructions;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case PatternPackage.STITCH_PATTERN_ELEMENT__ZONE:
@@ -424,6 +454,8 @@ public class StitchPatternElementImpl extends EObjectImpl implements StitchPatte
 				return isStranded();
 			case PatternPackage.STITCH_PATTERN_ELEMENT__LONGEST_FLOAT:
 				return getLongestFloat();
+			case PatternPackage.STITCH_PATTERN_ELEMENT__INSTRUCTIONS:
+				return getInstructions();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -433,6 +465,7 @@ public class StitchPatternElementImpl extends EObjectImpl implements StitchPatte
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	@SuppressWarnings("unchecked")
 	@Override
 	public void eSet(int featureID, Object newValue) {
 		switch (featureID) {
@@ -459,6 +492,10 @@ public class StitchPatternElementImpl extends EObjectImpl implements StitchPatte
 				return;
 			case PatternPackage.STITCH_PATTERN_ELEMENT__LONGEST_FLOAT:
 				setLongestFloat((Integer)newValue);
+				return;
+			case PatternPackage.STITCH_PATTERN_ELEMENT__INSTRUCTIONS:
+				getInstructions().clear();
+				getInstructions().addAll((Collection<? extends String>)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -496,6 +533,9 @@ public class StitchPatternElementImpl extends EObjectImpl implements StitchPatte
 			case PatternPackage.STITCH_PATTERN_ELEMENT__LONGEST_FLOAT:
 				setLongestFloat(LONGEST_FLOAT_EDEFAULT);
 				return;
+			case PatternPackage.STITCH_PATTERN_ELEMENT__INSTRUCTIONS:
+				getInstructions().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -524,6 +564,8 @@ public class StitchPatternElementImpl extends EObjectImpl implements StitchPatte
 				return stranded != STRANDED_EDEFAULT;
 			case PatternPackage.STITCH_PATTERN_ELEMENT__LONGEST_FLOAT:
 				return LONGEST_FLOAT_EDEFAULT == null ? longestFloat != null : !LONGEST_FLOAT_EDEFAULT.equals(longestFloat);
+			case PatternPackage.STITCH_PATTERN_ELEMENT__INSTRUCTIONS:
+				return instructions != null && !instructions.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}
@@ -554,6 +596,8 @@ public class StitchPatternElementImpl extends EObjectImpl implements StitchPatte
 		result.append(stranded);
 		result.append(", longestFloat: ");
 		result.append(longestFloat);
+		result.append(", instructions: ");
+		result.append(instructions);
 		result.append(')');
 		return result.toString();
 	}

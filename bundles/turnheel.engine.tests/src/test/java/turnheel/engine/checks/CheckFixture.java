@@ -46,6 +46,7 @@ record CheckFixture(Check check, Draft slip, Draft sound, Query query, List<Chec
         fit(all);
         all.addAll(PartFixtures.all());
         all.addAll(StrandedFixtures.all());
+        all.addAll(RowFixtures.all());
         return all;
     }
 

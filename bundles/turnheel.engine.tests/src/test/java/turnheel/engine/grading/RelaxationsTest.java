@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.lang.reflect.RecordComponent;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -166,11 +167,15 @@ class RelaxationsTest {
     }
 
     @Test
-    void keepsTheSecondColourOfAPattern() {
+    void keepsTheSecondColourAndTheRowsOfAPattern() {
         Stranding floats = Stranding.withFloatsTo(4);
-        Design design = Designs.cuffDown64().with(StitchPatterns.instep(12, 3).with(floats)).design();
+        StitchPattern sized = StitchPatterns.instep(12, 3);
+        List<String> rows = Collections.nCopies(sized.rows(), "K to end");
+        Design design = Designs.cuffDown64().with(sized.with(floats).withInstructions(rows)).design();
         for (Change change : List.of(new Change.Edge(Zone.INSTEP, 3, 2), new Change.Panel(Zone.INSTEP))) {
-            assertEquals(Optional.of(floats), Relaxed.with(design, change).stitchPatterns().getFirst().stranding());
+            StitchPattern relaxed = Relaxed.with(design, change).stitchPatterns().getFirst();
+            assertEquals(Optional.of(floats), relaxed.stranding());
+            assertEquals(rows, relaxed.instructions());
         }
     }
 

@@ -62,7 +62,7 @@ class ContentHashTest {
                 new RoundToe(4, Increase.YARN_OVER), new ShortRowHeel(TurnMethod.WRAPPED),
                 new StraightLeg(SockLength.CREW), new RibCuff(2, 2), List.of(size));
         assertEquals("""
-                turnheel-design/5
+                turnheel-design/6
                 title "Two\\u000alines"
                 direction TOE_UP
                 gauge.stitches 32/10 cm
@@ -80,7 +80,7 @@ class ContentHashTest {
                   override foot.stitches 64
                 """, DesignText.of(design));
         // computed with sha256sum from the text above
-        assertEquals("22414c086ab6909d2c9abd9e287ca85f857b2b8ba5de06b7d88574c744be6228", ContentHash.of(design));
+        assertEquals("665ff7af398eacb52b6f275f96a362fcd981d87afe258ed12f6cf7d92c044dcb", ContentHash.of(design));
     }
 
     @Test
@@ -132,7 +132,8 @@ class ContentHashTest {
                 DESIGN.withMaterials(Materials.UNDECIDED.with(flat(false))),
                 DESIGN.withMaterials(Materials.UNDECIDED.with(flat(true))),
                 patterned(Stranding.withFloatsTo(4)), patterned(Stranding.withFloatsTo(5)),
-                patterned(new Stranding(OptionalInt.empty())),
+                patterned(new Stranding(OptionalInt.empty())), patterned("K2", "p2"), patterned("K2, p2", "K4"),
+                patterned("K4", "K2, p2"),
                 DESIGN.withLengths(new Lengths(LengthMode.TO_FIT, LengthMode.BOTH, LengthMode.ROUNDS, Snap.NONE)),
                 DESIGN.withLengths(new Lengths(LengthMode.BOTH, LengthMode.MEASURE, LengthMode.ROUNDS, Snap.NONE)),
                 DESIGN.withLengths(new Lengths(LengthMode.BOTH, LengthMode.BOTH, LengthMode.BOTH, Snap.NONE)),
@@ -173,6 +174,12 @@ class ContentHashTest {
         Design plain = patterned(8);
         return Designs.of(plain.title(), plain.direction(), plain.toe(), plain.heel(), plain.leg(), plain.cuff(),
                 List.of(plain.stitchPatterns().getFirst().with(stranding)));
+    }
+
+    private static Design patterned(String... rows) {
+        Design plain = patterned(rows.length);
+        return Designs.of(plain.title(), plain.direction(), plain.toe(), plain.heel(), plain.leg(), plain.cuff(),
+                List.of(plain.stitchPatterns().getFirst().withInstructions(List.of(rows))));
     }
 
     private static Design patterned(int rows) {
