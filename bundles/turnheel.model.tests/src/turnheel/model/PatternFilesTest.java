@@ -108,7 +108,8 @@ class PatternFilesTest {
     void everyClassOfTheEcoreComesBackWithEveryAttributeSet() throws DocumentException {
         for (EObject object : EveryClass.onePerConcreteClass()) {
             for (EAttribute attribute : object.eClass().getEAllAttributes()) {
-                object.eSet(attribute, EveryClass.otherThanDefault(attribute));
+                Object value = EveryClass.otherThanDefault(attribute);
+                object.eSet(attribute, attribute.isMany() ? List.of(value) : value);
             }
             Pattern pattern = EveryClass.patternWith(object);
             Pattern read = Patterns.read(Patterns.written(pattern));
