@@ -12,6 +12,7 @@ import turnheel.engine.design.Spelling;
 import turnheel.engine.grading.Graded;
 import turnheel.exchange.csv.CountsCsv;
 import turnheel.exchange.drawing.Drawn;
+import turnheel.exchange.drawing.PngWriter;
 import turnheel.exchange.drawing.SvgWriter;
 import turnheel.exchange.workbook.PatternWorkbook;
 
@@ -22,7 +23,9 @@ public enum ExportFormat {
     /** The grading table alone, as values. */
     TABLE(".csv"),
     /** The outline with its measurements, or a chart, as vectors. */
-    DRAWING(".svg");
+    DRAWING(".svg"),
+    /** The same as dots, with their scale. */
+    IMAGE(".png");
 
     private final String ending;
 
@@ -62,7 +65,7 @@ public enum ExportFormat {
 
     /** Whether a file shows a part or a size of the designer's choice. */
     public boolean isDrawn() {
-        return this == DRAWING;
+        return this == DRAWING || this == IMAGE;
     }
 
     /**
@@ -75,6 +78,7 @@ public enum ExportFormat {
             case WORKBOOK -> PatternWorkbook.write(graded, out);
             case TABLE -> CountsCsv.write(graded, out);
             case DRAWING -> SvgWriter.write(drawn.of(graded), out);
+            case IMAGE -> PngWriter.write(drawn.of(graded), out);
         }
     }
 }

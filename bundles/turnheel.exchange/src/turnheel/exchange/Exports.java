@@ -34,7 +34,7 @@ public final class Exports {
         check(target, force);
         if (format.isDrawn() && !drawn.showsSomething(graded)) {
             throw new ExportException(Words.text("nothingToDraw", target.toString(),
-                    drawn.what().name().toLowerCase(Locale.ROOT)));
+                    drawn.what().name().toLowerCase(Locale.ROOT).replace('_', ' ')));
         }
         try {
             ByteArrayOutputStream content = new ByteArrayOutputStream();
