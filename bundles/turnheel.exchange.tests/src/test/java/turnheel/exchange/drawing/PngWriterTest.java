@@ -68,7 +68,7 @@ class PngWriterTest {
 
     @Test
     void saysWhatItShows() throws IOException {
-        Picture picture = Drawn.OUTLINES.of(Patterns.grade(Designs.titled("Möwe & <b> 靴下 🧦 \u0000\u0007")));
+        Picture picture = new Drawn(Drawn.What.OUTLINE, Optional.empty()).of(Patterns.grade(Designs.titled("Möwe & <b> 靴下 🧦 \u0000\u0007")));
         Png png = Png.of(picture);
         assertTrue(png.text("Title").startsWith("Möwe & <b> 靴下 🧦   : "), png.text("Title"));
         assertEquals(picture.description(), png.text("Description"));
@@ -140,10 +140,10 @@ class PngWriterTest {
     @Test
     void givesTheSameBytesWhateverTheLanguage() throws IOException {
         Locale language = Locale.getDefault();
-        byte[] expected = bytes(Drawn.OUTLINES.of(GRADED));
+        byte[] expected = bytes(new Drawn(Drawn.What.OUTLINE, Optional.empty()).of(GRADED));
         try {
             Locale.setDefault(Locale.forLanguageTag("ar-EG"));
-            assertArrayEquals(expected, bytes(Drawn.OUTLINES.of(Patterns.grade(Designs.cuffDown()))));
+            assertArrayEquals(expected, bytes(new Drawn(Drawn.What.OUTLINE, Optional.empty()).of(Patterns.grade(Designs.cuffDown()))));
         } finally {
             Locale.setDefault(language);
         }
