@@ -13,6 +13,7 @@ import turnheel.engine.grading.Graded;
 import turnheel.exchange.csv.CountsCsv;
 import turnheel.exchange.document.Document;
 import turnheel.exchange.document.PatternDocument;
+import turnheel.exchange.drawing.PngWriter;
 import turnheel.exchange.drawing.SvgWriter;
 import turnheel.exchange.word.DocxWriter;
 import turnheel.exchange.workbook.PatternWorkbook;
@@ -25,6 +26,8 @@ public enum ExportFormat {
     TABLE(".csv", Kind.WHOLE),
     /** The outline with its measurements, or a chart, as vectors. */
     DRAWING(".svg", Kind.DRAWN),
+    /** The same as dots, with their scale. */
+    IMAGE(".png", Kind.DRAWN),
     /** The written pattern for a word processor, with a style for each purpose. */
     MANUSCRIPT(".docx", Kind.WRITTEN);
 
@@ -91,6 +94,7 @@ public enum ExportFormat {
             case TABLE -> CountsCsv.write(graded, out);
             case DRAWING -> SvgWriter.write(edition.drawing().of(graded), out);
             case MANUSCRIPT -> DocxWriter.write(written(graded, edition), out);
+            case IMAGE -> PngWriter.write(edition.drawing().of(graded), out);
         }
     }
 

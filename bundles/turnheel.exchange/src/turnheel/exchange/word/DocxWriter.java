@@ -27,6 +27,7 @@ public final class DocxWriter {
     private final Document source;
     private final XWPFDocument file;
     private final Looks looks;
+    private final Figures figures = new Figures();
     private boolean newPage;
 
     private DocxWriter(Document source, XWPFDocument file) throws IOException {
@@ -72,7 +73,7 @@ public final class DocxWriter {
                 Tables.write(file, table);
             }
             case Block.Drawn(var picture) -> {
-                Figures.write(paragraph(WordStyle.FIGURE), picture);
+                figures.write(paragraph(WordStyle.FIGURE), picture);
                 paragraph(WordStyle.CAPTION, picture.title());
             }
             case Block.NewPage page -> newPage = true;

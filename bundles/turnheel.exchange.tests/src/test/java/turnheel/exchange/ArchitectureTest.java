@@ -37,6 +37,14 @@ class ArchitectureTest {
         noClasses().that().resideInAPackage("..word..")
                 .should().dependOnClassesThat().resideInAnyPackage("org.apache.poi.ss..", "org.apache.poi.xssf..",
                         "org.openxmlformats.schemas.spreadsheetml..", "org.apache.pdfbox..").check(CLASSES);
+        noClasses().that().resideOutsideOfPackage("..typeface..")
+                .should().dependOnClassesThat().resideInAPackage("org.apache.fontbox..").check(CLASSES);
+    }
+
+    @Test
+    void nobodyAsksTheMachineForItsFonts() {
+        noClasses().should().dependOnClassesThat().haveFullyQualifiedName("java.awt.Font")
+                .orShould().dependOnClassesThat().haveFullyQualifiedName("java.awt.GraphicsEnvironment").check(CLASSES);
     }
 
     @Test

@@ -21,10 +21,11 @@ public final class KnitAgain {
 
     /** The same after every round in every size, and nothing else to ask about than the plain text has. */
     public static void assertAlike(Graded graded, HouseStyle style, String exported) {
-        Knitted plain = Manuscript.read(Renderings.plain(Manuscripts.write(graded, style))).knit();
+        Manuscript written = Manuscript.read(Renderings.plain(Manuscripts.write(graded, style)));
+        Knitted plain = written.knit();
         Manuscript manuscript = Manuscript.read(exported);
         Knitted read = manuscript.knit();
-        assertEquals(graded.sizes().stream().map(size -> size.label()).toList(), manuscript.sizes());
+        assertEquals(written.sizes(), manuscript.sizes());
         assertEquals(asked(plain), asked(read), exported);
         for (int size = 0; size < plain.traces().size(); size++) {
             assertFalse(rounds(plain, size).isEmpty());
