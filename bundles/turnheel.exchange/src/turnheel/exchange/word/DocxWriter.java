@@ -86,7 +86,11 @@ public final class DocxWriter {
             return;
         }
         BigInteger list = looks.newNumberedList();
-        texts.forEach(text -> paragraph(WordStyle.LIST_NUMBER, text).setNumID(list));
+        for (String text : texts) {
+            XWPFParagraph entry = paragraph(WordStyle.LIST_NUMBER, text);
+            entry.setNumID(list);
+            entry.setNumILvl(BigInteger.ZERO);
+        }
     }
 
     private void term(Block.Term term) {
