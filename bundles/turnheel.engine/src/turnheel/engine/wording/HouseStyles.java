@@ -19,7 +19,7 @@ import turnheel.engine.wording.HouseStyle.Needles;
 public final class HouseStyles {
 
     /** The names of the styles that ship, the usual one first. */
-    public static final List<String> SHIPPED = List.of("studio", "longhand");
+    public static final List<String> SHIPPED = List.of("studio", "longhand", "clusters");
 
     private static final String WORD = "word.";
 
@@ -73,6 +73,7 @@ public final class HouseStyles {
             }
         });
         requireClearFractions(table);
+        requireBrackets(table);
         return style(name, table, words);
     }
 
@@ -85,9 +86,19 @@ public final class HouseStyles {
         }
     }
 
+    /** Groups of values can be told apart by their brackets alone. */
+    private static void requireBrackets(Map<String, String> table) {
+        boolean brackets = !table.get("sized.opening").isBlank() && !table.get("sized.closing").isBlank();
+        if (!brackets && !table.get("sized.group").strip().equals("0")) {
+            throw new IllegalArgumentException(
+                    "values in groups need brackets; write sized.opening and sized.closing, or sized.group=0");
+        }
+    }
+
     private static HouseStyle style(String name, Map<String, String> table, Map<String, String> words) {
-        return new HouseStyle(name, table.get("sized.opening"), table.get("sized.separator"),
-                table.get("sized.closing"),
+        ListMarks marks = new ListMarks(table.get("sized.opening"), table.get("sized.separator"),
+                table.get("sized.closing"), number(table, "sized.group", 0, 2, 3, 4, 5, 6, 7, 8));
+        return new HouseStyle(name, marks,
                 required(table, "sized.dash"), yes(table, "sized.oneForAll"), yes(table, "abbreviations"),
                 English.valueOf(choice(table, "english", List.of("US", "UK"))),
                 switch (choice(table, "lengths", List.of("cm", "in", "both"))) {
