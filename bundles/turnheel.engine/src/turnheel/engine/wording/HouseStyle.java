@@ -11,6 +11,8 @@ import java.util.TreeMap;
  *
  * @param name how it is asked for
  * @param marks how several values are listed
+ * @param longestList the most characters of such a list in a line of text; a longer one is printed as a small table, which
+ *     is no wider either. 0: any length
  * @param dash in place of what a size does not have
  * @param oneForAll whether a value on which all sizes agree is printed once
  * @param abbreviations whether stitches and other words of the trade are abbreviated
@@ -21,9 +23,14 @@ import java.util.TreeMap;
  * @param needles for which needles the stitches of a round are divided
  * @param words phrases of {@code vocabulary.properties} that it replaces, by their keys
  */
-public record HouseStyle(String name, ListMarks marks, String dash, boolean oneForAll, boolean abbreviations,
-        English english, Lengths lengths, String decimal, int inchDenominator, int percentDecimals, Needles needles,
-        Map<String, String> words) {
+public record HouseStyle(String name, ListMarks marks, int longestList, String dash, boolean oneForAll,
+        boolean abbreviations, English english, Lengths lengths, String decimal, int inchDenominator,
+        int percentDecimals, Needles needles, Map<String, String> words) {
+
+    /** The fewest characters that {@link #longestList} can ask for: a size and a number must fit side by side. */
+    public static final int NARROWEST = 16;
+    /** The most. */
+    public static final int WIDEST = 400;
 
     /** Whose usage and spelling. */
     public enum English {
@@ -41,7 +48,21 @@ public record HouseStyle(String name, ListMarks marks, String dash, boolean oneF
     }
 
     public HouseStyle {
+        if (longestList != 0 && (longestList < NARROWEST || longestList > WIDEST)) {
+            throw new IllegalArgumentException("longest list (%d) must be 0, or from %d to %d characters".formatted(
+                    longestList, NARROWEST, WIDEST));
+        }
         words = Collections.unmodifiableMap(new TreeMap<>(words));
+    }
+
+    /**
+     * The same style for a column in a line of which so many characters find room.
+     *
+     * @param characters from {@link #NARROWEST} to {@link #WIDEST}
+     */
+    public HouseStyle inColumn(int characters) {
+        return new HouseStyle(name, marks, characters, dash, oneForAll, abbreviations, english, lengths, decimal,
+                inchDenominator, percentDecimals, needles, words);
     }
 
     /** A value for each size as it is printed, as in {@code 56 (64, 72, 80)}; empty where a size does not have it. */

@@ -39,6 +39,14 @@ public final class PatternText {
         return paragraphs;
     }
 
+    /**
+     * The same paragraphs as the house style wants them printed: with letters in place of lists that are too long, and
+     * the small tables in which the numbers stand.
+     */
+    public List<Lettered> lettered() {
+        return Lettering.of(paragraphs, style, sizes);
+    }
+
     /** A paragraph in one text, its values listed as the house style does. */
     public String text(Paragraph paragraph) {
         return PlainText.of(paragraph.pieces(), style);

@@ -58,7 +58,7 @@ final class Unbroken {
             if (afterNumber && (units.contains(bare(right)) || isFraction(bare(right)))) {
                 return true;
             }
-            return beforeNumber && (numbered.contains(bare(left)) || BETWEEN_NUMBERS.contains(left))
+            return beforeNumber && (numbered.contains(opened(left)) || BETWEEN_NUMBERS.contains(left))
                     || afterNumber && BETWEEN_NUMBERS.contains(right) || !left.isEmpty() && AFTER.contains(right);
         }
 
@@ -129,17 +129,23 @@ final class Unbroken {
         return words.substring(from, end < 0 ? words.length() : end);
     }
 
-    /** Without the marks around it, as in {@code (US} or {@code sts.} */
+    /** Without the marks around it, as in {@code sts.} */
     private static String bare(String word) {
-        int from = 0;
-        int to = word.length();
-        while (from < to && !Character.isLetterOrDigit(word.charAt(from))) {
-            from++;
-        }
-        while (to > from && !Character.isLetterOrDigit(word.charAt(to - 1))) {
+        String bare = opened(word);
+        int to = bare.length();
+        while (to > 0 && !Character.isLetterOrDigit(bare.charAt(to - 1))) {
             to--;
         }
-        return word.substring(from, to).toLowerCase(Locale.ROOT);
+        return bare.substring(0, to);
+    }
+
+    /** Without the marks before it, as in {@code (US} */
+    private static String opened(String word) {
+        int from = 0;
+        while (from < word.length() && !Character.isLetterOrDigit(word.charAt(from))) {
+            from++;
+        }
+        return word.substring(from).toLowerCase(Locale.ROOT);
     }
 
     private static boolean isFraction(String word) {
