@@ -15,6 +15,7 @@ import turnheel.exchange.document.Document;
 import turnheel.exchange.document.PatternDocument;
 import turnheel.exchange.drawing.PngWriter;
 import turnheel.exchange.drawing.SvgWriter;
+import turnheel.exchange.markdown.MarkdownWriter;
 import turnheel.exchange.word.DocxWriter;
 import turnheel.exchange.workbook.PatternWorkbook;
 
@@ -29,7 +30,9 @@ public enum ExportFormat {
     /** The same as dots, with their scale. */
     IMAGE(".png", Kind.DRAWN),
     /** The written pattern for a word processor, with a style for each purpose. */
-    MANUSCRIPT(".docx", Kind.WRITTEN);
+    MANUSCRIPT(".docx", Kind.WRITTEN),
+    /** The written pattern as plain text with the marks of Markdown. */
+    MARKDOWN(".md", Kind.WRITTEN);
 
     /** What a format holds, and so what of an edition concerns it. */
     public enum Kind {
@@ -94,6 +97,7 @@ public enum ExportFormat {
             case TABLE -> CountsCsv.write(graded, out);
             case DRAWING -> SvgWriter.write(edition.drawing().of(graded), out);
             case MANUSCRIPT -> DocxWriter.write(written(graded, edition), out);
+            case MARKDOWN -> MarkdownWriter.write(written(graded, edition), out);
             case IMAGE -> PngWriter.write(edition.drawing().of(graded), out);
         }
     }
