@@ -11,7 +11,12 @@ import java.util.Optional;
 import turnheel.engine.design.Spelling;
 import turnheel.engine.grading.Graded;
 import turnheel.exchange.csv.CountsCsv;
+import turnheel.exchange.document.Document;
+import turnheel.exchange.document.PatternDocument;
+import turnheel.exchange.drawing.PngWriter;
 import turnheel.exchange.drawing.SvgWriter;
+import turnheel.exchange.markdown.MarkdownWriter;
+import turnheel.exchange.word.DocxWriter;
 import turnheel.exchange.workbook.PatternWorkbook;
 
 /** The kinds of file that a pattern can be exported to. A new one is added here, and nowhere else. */
@@ -21,7 +26,13 @@ public enum ExportFormat {
     /** The grading table alone, as values. */
     TABLE(".csv", Kind.WHOLE),
     /** The outline with its measurements, or a chart, as vectors. */
-    DRAWING(".svg", Kind.DRAWN);
+    DRAWING(".svg", Kind.DRAWN),
+    /** The same as dots, with their scale. */
+    IMAGE(".png", Kind.DRAWN),
+    /** The written pattern for a word processor, with a style for each purpose. */
+    MANUSCRIPT(".docx", Kind.WRITTEN),
+    /** The written pattern as plain text with the marks of Markdown. */
+    MARKDOWN(".md", Kind.WRITTEN);
 
     /** What a format holds, and so what of an edition concerns it. */
     public enum Kind {
@@ -85,6 +96,13 @@ public enum ExportFormat {
             case WORKBOOK -> PatternWorkbook.write(graded, out);
             case TABLE -> CountsCsv.write(graded, out);
             case DRAWING -> SvgWriter.write(edition.drawing().of(graded), out);
+            case MANUSCRIPT -> DocxWriter.write(written(graded, edition), out);
+            case MARKDOWN -> MarkdownWriter.write(written(graded, edition), out);
+            case IMAGE -> PngWriter.write(edition.drawing().of(graded), out);
         }
+    }
+
+    private static Document written(Graded graded, Edition edition) {
+        return PatternDocument.of(graded, edition.style(), edition.size());
     }
 }
