@@ -6,8 +6,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Map;
 
 import turnheel.engine.grading.Graded;
+import turnheel.engine.grading.GradedSize;
 
 /** Exports graded patterns to files. */
 public final class Exports {
@@ -30,11 +32,45 @@ public final class Exports {
      */
     public static void write(Graded graded, Edition edition, Path target, boolean force) throws ExportException {
         ExportFormat format = ExportFormat.of(target);
+        check(graded, format, edition, target, force);
+        write(graded, format, edition, target, force);
+    }
+
+    /**
+     * Writes an edition for each size, one file each, named after the target as {@link SizeFileNames} says. All of what
+     * would stand in the way is found before the first file is written.
+     *
+     * @param edition what of the pattern, without a size of its own
+     * @return the files by the label of their size, in the pattern's order
+     * @throws ExportException as for one file; also when the format has no editions for one size
+     */
+    public static Map<String, Path> writeEach(Graded graded, Edition edition, Path target, boolean force)
+            throws ExportException {
+        ExportFormat format = ExportFormat.of(target);
+        if (format.kind() == ExportFormat.Kind.WHOLE) {
+            throw new ExportException(Words.text("noEditions", target.toString(), format.ending()));
+        }
+        Map<String, Path> files = SizeFileNames.of(target, graded.sizes().stream().map(GradedSize::label).toList());
+        for (Map.Entry<String, Path> file : files.entrySet()) {
+            check(graded, format, edition.onlySize(file.getKey()), file.getValue(), force);
+        }
+        for (Map.Entry<String, Path> file : files.entrySet()) {
+            write(graded, format, edition.onlySize(file.getKey()), file.getValue(), force);
+        }
+        return files;
+    }
+
+    private static void check(Graded graded, ExportFormat format, Edition edition, Path target, boolean force)
+            throws ExportException {
         check(target, force);
         if (format.kind() == ExportFormat.Kind.DRAWN && !edition.drawing().showsSomething(graded)) {
             throw new ExportException(Words.text("nothingToDraw", target.toString(),
                     edition.drawn().name().toLowerCase(Locale.ROOT).replace('_', ' ')));
         }
+    }
+
+    private static void write(Graded graded, ExportFormat format, Edition edition, Path target, boolean force)
+            throws ExportException {
         try {
             ByteArrayOutputStream content = new ByteArrayOutputStream();
             format.write(graded, edition, content);
@@ -52,11 +88,24 @@ public final class Exports {
      *     there before is unchanged
      */
     public static void writeText(String text, Path target, boolean force) throws ExportException {
-        check(target, force);
-        try {
-            WholeFile.write(target, text.getBytes(StandardCharsets.UTF_8), force);
-        } catch (IOException e) {
-            throw new ExportException(Words.text("failed", target.toString(), Words.reason(e)), e);
+        writeTexts(Map.of(target, text), force);
+    }
+
+    /**
+     * Writes texts in UTF-8. What would stand in the way of one is found before the first is written.
+     *
+     * @throws ExportException as {@link #writeText}
+     */
+    public static void writeTexts(Map<Path, String> texts, boolean force) throws ExportException {
+        for (Path target : texts.keySet()) {
+            check(target, force);
+        }
+        for (Map.Entry<Path, String> text : texts.entrySet()) {
+            try {
+                WholeFile.write(text.getKey(), text.getValue().getBytes(StandardCharsets.UTF_8), force);
+            } catch (IOException e) {
+                throw new ExportException(Words.text("failed", text.getKey().toString(), Words.reason(e)), e);
+            }
         }
     }
 
