@@ -59,7 +59,11 @@ public enum ExportFormat {
 
     /** The endings of all formats, in the order in which they are offered. */
     public static List<String> endings() {
-        return Arrays.stream(values()).map(ExportFormat::ending).toList();
+        return endings(Arrays.asList(values()));
+    }
+
+    private static List<String> endings(List<ExportFormat> formats) {
+        return formats.stream().map(ExportFormat::ending).toList();
     }
 
     /**
@@ -68,15 +72,28 @@ public enum ExportFormat {
      * @throws ExportException when it names none; the message lists the known endings
      */
     public static ExportFormat of(Path target) throws ExportException {
+        return of(target, Arrays.asList(values()));
+    }
+
+    /**
+     * The format of a document of any kind, such as a hand-out, that a file's ending names.
+     *
+     * @throws ExportException when it names none; the message lists the endings of such formats
+     */
+    public static ExportFormat ofDocument(Path target) throws ExportException {
+        return of(target, Arrays.stream(values()).filter(format -> format.kind == Kind.WRITTEN).toList());
+    }
+
+    private static ExportFormat of(Path target, List<ExportFormat> formats) throws ExportException {
         String name = target.getFileName() == null ? "" : target.getFileName().toString().toLowerCase(Locale.ROOT);
-        for (ExportFormat format : values()) {
+        for (ExportFormat format : formats) {
             if (name.endsWith(format.ending) && name.length() > format.ending.length()) {
                 return format;
             }
         }
-        String known = String.join(", ", endings());
+        String known = String.join(", ", endings(formats));
         Optional<String> nearest = name.contains(".")
-                ? Spelling.suggestion(name.substring(name.lastIndexOf('.')), endings()) : Optional.empty();
+                ? Spelling.suggestion(name.substring(name.lastIndexOf('.')), endings(formats)) : Optional.empty();
         throw new ExportException(nearest.isPresent()
                 ? Words.text("unknownEnding.nearest", target.toString(), nearest.get(), known)
                 : Words.text("unknownEnding", target.toString(), known));
@@ -96,13 +113,22 @@ public enum ExportFormat {
             case WORKBOOK -> PatternWorkbook.write(graded, out);
             case TABLE -> CountsCsv.write(graded, out);
             case DRAWING -> SvgWriter.write(edition.drawing().of(graded), out);
-            case MANUSCRIPT -> DocxWriter.write(written(graded, edition), out);
-            case MARKDOWN -> MarkdownWriter.write(written(graded, edition), out);
+            case MANUSCRIPT, MARKDOWN -> write(PatternDocument.of(graded, edition.style(), edition.size()), out);
             case IMAGE -> PngWriter.write(edition.drawing().of(graded), out);
         }
     }
 
-    private static Document written(Graded graded, Edition edition) {
-        return PatternDocument.of(graded, edition.style(), edition.size());
+    /**
+     * Writes a document of any kind in this format. The same document gives the same bytes; the stream is not closed.
+     *
+     * @throws IllegalArgumentException when files of this format hold no documents, see {@link #ofDocument}
+     */
+    public void write(Document document, OutputStream out) throws IOException {
+        switch (this) {
+            case MANUSCRIPT -> DocxWriter.write(document, out);
+            case MARKDOWN -> MarkdownWriter.write(document, out);
+            case WORKBOOK, TABLE, DRAWING, IMAGE ->
+                throw new IllegalArgumentException("a %s file does not hold \"%s\"".formatted(ending, document.title()));
+        }
     }
 }

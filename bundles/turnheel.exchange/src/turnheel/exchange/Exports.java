@@ -2,6 +2,7 @@ package turnheel.exchange;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,6 +11,7 @@ import java.util.Map;
 
 import turnheel.engine.grading.Graded;
 import turnheel.engine.grading.GradedSize;
+import turnheel.exchange.document.Document;
 
 /** Exports graded patterns to files. */
 public final class Exports {
@@ -33,7 +35,7 @@ public final class Exports {
     public static void write(Graded graded, Edition edition, Path target, boolean force) throws ExportException {
         ExportFormat format = ExportFormat.of(target);
         check(graded, format, edition, target, force);
-        write(graded, format, edition, target, force);
+        write(out -> format.write(graded, edition, out), target, force);
     }
 
     /**
@@ -55,7 +57,8 @@ public final class Exports {
             check(graded, format, edition.onlySize(file.getKey()), file.getValue(), force);
         }
         for (Map.Entry<String, Path> file : files.entrySet()) {
-            write(graded, format, edition.onlySize(file.getKey()), file.getValue(), force);
+            Edition its = edition.onlySize(file.getKey());
+            write(out -> format.write(graded, its, out), file.getValue(), force);
         }
         return files;
     }
@@ -69,12 +72,29 @@ public final class Exports {
         }
     }
 
-    private static void write(Graded graded, ExportFormat format, Edition edition, Path target, boolean force)
-            throws ExportException {
+    /**
+     * Writes a document of any kind in the format that the target's ending names. The file appears whole or not at all.
+     *
+     * @param force whether a file that exists is replaced
+     * @throws ExportException when the ending names no format of documents, the file exists and {@code force} was not
+     *     given, or it cannot be written; whatever was there before is unchanged
+     */
+    public static void write(Document document, Path target, boolean force) throws ExportException {
+        ExportFormat format = ExportFormat.ofDocument(target);
+        check(target, force);
+        write(out -> format.write(document, out), target, force);
+    }
+
+    /** Writes what a file will hold. */
+    private interface Content {
+        void write(OutputStream out) throws IOException;
+    }
+
+    private static void write(Content content, Path target, boolean force) throws ExportException {
         try {
-            ByteArrayOutputStream content = new ByteArrayOutputStream();
-            format.write(graded, edition, content);
-            WholeFile.write(target, content.toByteArray(), force);
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            content.write(bytes);
+            WholeFile.write(target, bytes.toByteArray(), force);
         } catch (IOException e) {
             throw new ExportException(Words.text("failed", target.toString(), Words.reason(e)), e);
         }
@@ -101,11 +121,7 @@ public final class Exports {
             check(target, force);
         }
         for (Map.Entry<Path, String> text : texts.entrySet()) {
-            try {
-                WholeFile.write(text.getKey(), text.getValue().getBytes(StandardCharsets.UTF_8), force);
-            } catch (IOException e) {
-                throw new ExportException(Words.text("failed", text.getKey().toString(), Words.reason(e)), e);
-            }
+            write(out -> out.write(text.getValue().getBytes(StandardCharsets.UTF_8)), text.getKey(), force);
         }
     }
 
