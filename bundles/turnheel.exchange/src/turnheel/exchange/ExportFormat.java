@@ -11,6 +11,7 @@ import java.util.Optional;
 import turnheel.engine.design.Spelling;
 import turnheel.engine.grading.Graded;
 import turnheel.exchange.csv.CountsCsv;
+import turnheel.exchange.document.Document;
 import turnheel.exchange.drawing.SvgWriter;
 import turnheel.exchange.workbook.PatternWorkbook;
 
@@ -48,7 +49,11 @@ public enum ExportFormat {
 
     /** The endings of all formats, in the order in which they are offered. */
     public static List<String> endings() {
-        return Arrays.stream(values()).map(ExportFormat::ending).toList();
+        return endings(Arrays.asList(values()));
+    }
+
+    private static List<String> endings(List<ExportFormat> formats) {
+        return formats.stream().map(ExportFormat::ending).toList();
     }
 
     /**
@@ -57,15 +62,28 @@ public enum ExportFormat {
      * @throws ExportException when it names none; the message lists the known endings
      */
     public static ExportFormat of(Path target) throws ExportException {
+        return of(target, Arrays.asList(values()));
+    }
+
+    /**
+     * The format of a document of any kind, such as a hand-out, that a file's ending names.
+     *
+     * @throws ExportException when it names none; the message lists the endings of such formats
+     */
+    public static ExportFormat ofDocument(Path target) throws ExportException {
+        return of(target, Arrays.stream(values()).filter(format -> format.kind == Kind.WRITTEN).toList());
+    }
+
+    private static ExportFormat of(Path target, List<ExportFormat> formats) throws ExportException {
         String name = target.getFileName() == null ? "" : target.getFileName().toString().toLowerCase(Locale.ROOT);
-        for (ExportFormat format : values()) {
+        for (ExportFormat format : formats) {
             if (name.endsWith(format.ending) && name.length() > format.ending.length()) {
                 return format;
             }
         }
-        String known = String.join(", ", endings());
+        String known = String.join(", ", endings(formats));
         Optional<String> nearest = name.contains(".")
-                ? Spelling.suggestion(name.substring(name.lastIndexOf('.')), endings()) : Optional.empty();
+                ? Spelling.suggestion(name.substring(name.lastIndexOf('.')), endings(formats)) : Optional.empty();
         throw new ExportException(nearest.isPresent()
                 ? Words.text("unknownEnding.nearest", target.toString(), nearest.get(), known)
                 : Words.text("unknownEnding", target.toString(), known));
@@ -85,6 +103,18 @@ public enum ExportFormat {
             case WORKBOOK -> PatternWorkbook.write(graded, out);
             case TABLE -> CountsCsv.write(graded, out);
             case DRAWING -> SvgWriter.write(edition.drawing().of(graded), out);
+        }
+    }
+
+    /**
+     * Writes a document of any kind in this format. The same document gives the same bytes; the stream is not closed.
+     *
+     * @throws IllegalArgumentException when files of this format hold no documents, see {@link #ofDocument}
+     */
+    public void write(Document document, OutputStream out) throws IOException {
+        switch (this) {
+            case WORKBOOK, TABLE, DRAWING ->
+                throw new IllegalArgumentException("a %s file does not hold \"%s\"".formatted(ending, document.title()));
         }
     }
 }
