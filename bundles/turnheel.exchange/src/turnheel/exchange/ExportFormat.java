@@ -12,7 +12,9 @@ import turnheel.engine.design.Spelling;
 import turnheel.engine.grading.Graded;
 import turnheel.exchange.csv.CountsCsv;
 import turnheel.exchange.document.Document;
+import turnheel.exchange.document.PatternDocument;
 import turnheel.exchange.drawing.SvgWriter;
+import turnheel.exchange.html.HtmlWriter;
 import turnheel.exchange.workbook.PatternWorkbook;
 
 /** The kinds of file that a pattern can be exported to. A new one is added here, and nowhere else. */
@@ -22,7 +24,9 @@ public enum ExportFormat {
     /** The grading table alone, as values. */
     TABLE(".csv", Kind.WHOLE),
     /** The outline with its measurements, or a chart, as vectors. */
-    DRAWING(".svg", Kind.DRAWN);
+    DRAWING(".svg", Kind.DRAWN),
+    /** The written pattern as one page for a browser, with its drawings. */
+    PAGE(".html", Kind.WRITTEN);
 
     /** What a format holds, and so what of an edition concerns it. */
     public enum Kind {
@@ -103,6 +107,7 @@ public enum ExportFormat {
             case WORKBOOK -> PatternWorkbook.write(graded, out);
             case TABLE -> CountsCsv.write(graded, out);
             case DRAWING -> SvgWriter.write(edition.drawing().of(graded), out);
+            case PAGE -> write(PatternDocument.of(graded, edition.style(), edition.size()), out);
         }
     }
 
@@ -115,6 +120,7 @@ public enum ExportFormat {
         switch (this) {
             case WORKBOOK, TABLE, DRAWING ->
                 throw new IllegalArgumentException("a %s file does not hold \"%s\"".formatted(ending, document.title()));
+            case PAGE -> HtmlWriter.write(document, out);
         }
     }
 }
