@@ -2,12 +2,14 @@ package turnheel.exchange;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 
 import turnheel.engine.grading.Graded;
+import turnheel.exchange.document.Document;
 
 /** Exports graded patterns to files. */
 public final class Exports {
@@ -35,10 +37,32 @@ public final class Exports {
             throw new ExportException(Words.text("nothingToDraw", target.toString(),
                     edition.drawn().name().toLowerCase(Locale.ROOT)));
         }
+        write(out -> format.write(graded, edition, out), target, force);
+    }
+
+    /**
+     * Writes a document of any kind in the format that the target's ending names. The file appears whole or not at all.
+     *
+     * @param force whether a file that exists is replaced
+     * @throws ExportException when the ending names no format of documents, the file exists and {@code force} was not
+     *     given, or it cannot be written; whatever was there before is unchanged
+     */
+    public static void write(Document document, Path target, boolean force) throws ExportException {
+        ExportFormat format = ExportFormat.ofDocument(target);
+        check(target, force);
+        write(out -> format.write(document, out), target, force);
+    }
+
+    /** Writes what a file will hold. */
+    private interface Content {
+        void write(OutputStream out) throws IOException;
+    }
+
+    private static void write(Content content, Path target, boolean force) throws ExportException {
         try {
-            ByteArrayOutputStream content = new ByteArrayOutputStream();
-            format.write(graded, edition, content);
-            WholeFile.write(target, content.toByteArray(), force);
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            content.write(bytes);
+            WholeFile.write(target, bytes.toByteArray(), force);
         } catch (IOException e) {
             throw new ExportException(Words.text("failed", target.toString(), Words.reason(e)), e);
         }
@@ -53,11 +77,7 @@ public final class Exports {
      */
     public static void writeText(String text, Path target, boolean force) throws ExportException {
         check(target, force);
-        try {
-            WholeFile.write(target, text.getBytes(StandardCharsets.UTF_8), force);
-        } catch (IOException e) {
-            throw new ExportException(Words.text("failed", target.toString(), Words.reason(e)), e);
-        }
+        write(out -> out.write(text.getBytes(StandardCharsets.UTF_8)), target, force);
     }
 
     /** Says early and clearly what would fail. */
