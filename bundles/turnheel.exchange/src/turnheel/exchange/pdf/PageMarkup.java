@@ -156,9 +156,6 @@ final class PageMarkup {
             object.setAttribute("alt", PrintedText.of(piece.title() + ". " + piece.description()));
             object.setAttribute("style", "width:%smm;height:%smm".formatted(placed.width(), placed.height()));
             pictures.add(piece);
-            if (!piece.title().equals(document.title())) {
-                text(figure, "p", "", piece.title());
-            }
         }
     }
 

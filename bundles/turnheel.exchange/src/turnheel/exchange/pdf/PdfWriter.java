@@ -50,6 +50,7 @@ public final class PdfWriter {
             try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
                 renderer.createPDFWithoutClosing();
             }
+            FileNotes.put(document, markup.tree().getDocumentElement().getTextContent(), file);
             file.save(out);
         }
     }
