@@ -8,6 +8,7 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 
 import turnheel.engine.drawing.Picture;
 import turnheel.exchange.document.Block;
@@ -69,8 +70,10 @@ final class PageMarkup {
         text(body, "div", "running-imprint", String.join(" ", document.imprint()));
         heading("h1", document.title());
         document.blocks().forEach(this::block);
+        Node end = body.getLastChild();
+        Element last = end instanceof Element element && element.getAttribute("class").contains("wide") ? element : body;
         for (int line = 0; line < document.imprint().size(); line++) {
-            text(body, "p", line == 0 ? "imprint first" : "imprint", document.imprint().get(line));
+            text(last, "p", line == 0 ? "imprint first" : "imprint", document.imprint().get(line));
         }
     }
 
@@ -146,23 +149,52 @@ final class PageMarkup {
     }
 
     private void picture(Picture picture) {
-        List<Picture> pieces = PagePicture.pieces(picture);
-        for (Picture piece : pieces) {
-            PagePicture placed = PagePicture.of(piece);
-            Element figure = placed(child(body, "div"));
-            figure.setAttribute("class", (figure.getAttribute("class") + (placed.onItsSide() ? " figure wide" : " figure")).strip());
+        List<Element> headings = headingsAbove();
+        for (PagePicture page : PagePicture.pages(picture, PrintStyle.IMPRINT + height(headings))) {
+            Element figure = child(body, "div");
+            mark(figure, page.onItsSide() ? "figure wide" : "figure");
+            if (page.onItsSide()) {
+                // a page has one shape, so what heads the picture goes with it
+                headings.forEach(heading -> {
+                    figure.appendChild(heading);
+                    heading.removeAttribute("class");
+                });
+            } else {
+                placed(figure);
+            }
+            headings = List.of();
+            onNewPage = false;
             Element object = child(figure, "object");
             object.setAttribute("data", String.valueOf(pictures.size()));
-            object.setAttribute("alt", PrintedText.of(piece.title() + ". " + piece.description()));
-            object.setAttribute("style", "width:%smm;height:%smm".formatted(placed.width(), placed.height()));
-            pictures.add(piece);
+            object.setAttribute("alt",
+                    PrintedText.of("%s. %s".formatted(page.picture().title(), page.picture().description())));
+            object.setAttribute("style", "width:%smm;height:%smm".formatted(page.width(), page.height()));
+            pictures.add(page.picture());
         }
+    }
+
+    private List<Element> headingsAbove() {
+        List<Element> headings = new ArrayList<>();
+        for (Node above = body.getLastChild(); above instanceof Element element
+                && element.getTagName().matches("h[1-4]"); above = above.getPreviousSibling()) {
+            headings.addFirst(element);
+        }
+        return headings;
+    }
+
+    private static double height(List<Element> headings) {
+        return headings.stream().mapToDouble(heading -> heading.getTagName().compareTo("h3") < 0
+                ? PrintStyle.HEADING : PrintStyle.SUBHEADING).sum();
+    }
+
+    private static void mark(Element element, String kind) {
+        element.setAttribute("class", (element.getAttribute("class") + " " + kind).strip());
     }
 
     /** Starts on a page of its own where one was asked for. */
     private Element placed(Element element) {
         if (onNewPage) {
-            element.setAttribute("class", (element.getAttribute("class") + " new-page").strip());
+            mark(element, "new-page");
             onNewPage = false;
         }
         return element;

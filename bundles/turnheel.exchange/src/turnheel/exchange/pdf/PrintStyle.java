@@ -18,6 +18,12 @@ final class PrintStyle {
     /** Height of the text on a page on its side, in mm. */
     static final double WIDE_HEIGHT = 160;
 
+    /** Height that a heading of the first and of a deeper level takes at most, in mm, when it has one line. */
+    static final double HEADING = 18;
+    static final double SUBHEADING = 12;
+    /** Height that the imprint takes at the end, in mm. */
+    static final double IMPRINT = 20;
+
     static final String SHEET = sheet();
 
     private PrintStyle() {
