@@ -15,6 +15,7 @@ import turnheel.exchange.document.Document;
 import turnheel.exchange.document.PatternDocument;
 import turnheel.exchange.drawing.SvgWriter;
 import turnheel.exchange.html.HtmlWriter;
+import turnheel.exchange.pdf.PdfWriter;
 import turnheel.exchange.workbook.PatternWorkbook;
 
 /** The kinds of file that a pattern can be exported to. A new one is added here, and nowhere else. */
@@ -26,7 +27,9 @@ public enum ExportFormat {
     /** The outline with its measurements, or a chart, as vectors. */
     DRAWING(".svg", Kind.DRAWN),
     /** The written pattern as one page for a browser, with its drawings. */
-    PAGE(".html", Kind.WRITTEN);
+    PAGE(".html", Kind.WRITTEN),
+    /** The written pattern as pages for paper, with its drawings; or one drawing alone, on its pages. */
+    PRINT(".pdf", Kind.WRITTEN);
 
     /** What a format holds, and so what of an edition concerns it. */
     public enum Kind {
@@ -97,6 +100,16 @@ public enum ExportFormat {
         return kind;
     }
 
+    /** Whether a file can hold one drawing and nothing else. */
+    public boolean canDraw() {
+        return kind == Kind.DRAWN || this == PRINT;
+    }
+
+    /** Whether a file of this edition holds one drawing and nothing else. */
+    boolean draws(Edition edition) {
+        return kind == Kind.DRAWN || canDraw() && edition.only().isPresent();
+    }
+
     /**
      * Writes a graded pattern in this format. The same pattern gives the same bytes; the stream is not closed.
      *
@@ -108,6 +121,9 @@ public enum ExportFormat {
             case TABLE -> CountsCsv.write(graded, out);
             case DRAWING -> SvgWriter.write(edition.drawing().of(graded), out);
             case PAGE -> write(PatternDocument.of(graded, edition.style(), edition.size()), out);
+            case PRINT -> write(draws(edition)
+                    ? PatternDocument.ofPicture(graded.design(), edition.drawing().of(graded))
+                    : PatternDocument.of(graded, edition.style(), edition.size()), out);
         }
     }
 
@@ -121,6 +137,7 @@ public enum ExportFormat {
             case WORKBOOK, TABLE, DRAWING ->
                 throw new IllegalArgumentException("a %s file does not hold \"%s\"".formatted(ending, document.title()));
             case PAGE -> HtmlWriter.write(document, out);
+            case PRINT -> PdfWriter.write(document, out);
         }
     }
 }

@@ -33,9 +33,9 @@ public final class Exports {
     public static void write(Graded graded, Edition edition, Path target, boolean force) throws ExportException {
         ExportFormat format = ExportFormat.of(target);
         check(target, force);
-        if (format.kind() == ExportFormat.Kind.DRAWN && !edition.drawing().showsSomething(graded)) {
+        if (format.draws(edition) && !edition.drawing().showsSomething(graded)) {
             throw new ExportException(Words.text("nothingToDraw", target.toString(),
-                    edition.drawn().name().toLowerCase(Locale.ROOT)));
+                    edition.drawing().what().name().toLowerCase(Locale.ROOT)));
         }
         write(out -> format.write(graded, edition, out), target, force);
     }

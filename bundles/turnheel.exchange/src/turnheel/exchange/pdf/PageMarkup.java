@@ -71,10 +71,10 @@ final class PageMarkup {
         heading("h1", document.title());
         document.blocks().forEach(this::block);
         Node end = body.getLastChild();
-        Element last = end instanceof Element element && element.getAttribute("class").contains("wide") ? element : body;
-        for (int line = 0; line < document.imprint().size(); line++) {
-            text(last, "p", line == 0 ? "imprint first" : "imprint", document.imprint().get(line));
-        }
+        Element imprint = child(end instanceof Element element && element.getAttribute("class").contains("wide")
+                ? element : body, "div");
+        mark(imprint, "imprint");
+        document.imprint().forEach(line -> text(imprint, "p", "", line));
     }
 
     private void block(Block block) {

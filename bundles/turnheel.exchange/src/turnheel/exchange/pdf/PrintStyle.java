@@ -22,7 +22,7 @@ final class PrintStyle {
     static final double HEADING = 18;
     static final double SUBHEADING = 12;
     /** Height that the imprint takes at the end, in mm. */
-    static final double IMPRINT = 20;
+    static final double IMPRINT = 26;
 
     static final String SHEET = sheet();
 
