@@ -130,6 +130,8 @@ enum Words {
     EXPORT_WRITTEN,
     /** {0} option, {1} file. */
     EXPORT_WHOLE,
+    /** {0} option that is refused, {1} option that asks for the drawing. */
+    EXPORT_DRAWN,
     /** {0} title, {1} size. */
     ROUNDS_TITLE,
     ROUNDS_NONE,

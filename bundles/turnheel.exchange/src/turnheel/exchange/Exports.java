@@ -66,9 +66,9 @@ public final class Exports {
     private static void check(Graded graded, ExportFormat format, Edition edition, Path target, boolean force)
             throws ExportException {
         check(target, force);
-        if (format.kind() == ExportFormat.Kind.DRAWN && !edition.drawing().showsSomething(graded)) {
+        if (format.draws(edition) && !edition.drawing().showsSomething(graded)) {
             throw new ExportException(Words.text("nothingToDraw", target.toString(),
-                    edition.drawn().name().toLowerCase(Locale.ROOT).replace('_', ' ')));
+                    edition.drawing().what().name().toLowerCase(Locale.ROOT).replace('_', ' ')));
         }
     }
 

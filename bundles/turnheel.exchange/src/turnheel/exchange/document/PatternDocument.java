@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+import turnheel.engine.design.Design;
 import turnheel.engine.drawing.ChartedPart;
 import turnheel.engine.drawing.OutlineDrawing;
+import turnheel.engine.drawing.Picture;
 import turnheel.engine.drawing.StitchChart;
 import turnheel.engine.grading.Graded;
 import turnheel.engine.grading.GradedSize;
@@ -39,6 +41,11 @@ public final class PatternDocument {
      */
     public static Document of(Graded graded, HouseStyle style, Optional<String> only) {
         return new PatternDocument(graded, style, only).document();
+    }
+
+    /** One drawing of a design and nothing else. */
+    public static Document ofPicture(Design design, Picture picture) {
+        return new Document(picture.title(), picture.description(), Imprint.of(design), List.of(new Block.Drawn(picture)));
     }
 
     private Document document() {
