@@ -76,8 +76,8 @@ final class ExportVerb extends Verb {
         if (part != null && format.kind() != ExportFormat.Kind.DRAWN) {
             throw new Refusal(refused("--part", ExportFormat.Kind.DRAWN));
         }
-        if (style.isGiven() && format.kind() != ExportFormat.Kind.WRITTEN) {
-            throw new Refusal(refused("--style", ExportFormat.Kind.WRITTEN));
+        if (style.given().isPresent() && format.kind() != ExportFormat.Kind.WRITTEN) {
+            throw new Refusal(refused(style.given().get(), ExportFormat.Kind.WRITTEN));
         }
         if (size != null && format.kind() == ExportFormat.Kind.WHOLE) {
             throw new Refusal(refused("--size", ExportFormat.Kind.DRAWN, ExportFormat.Kind.WRITTEN));

@@ -1,0 +1,39 @@
+package turnheel.engine.wording;
+
+/** The characters by which a text tells a layout where its lines may end, and where not. */
+public final class NoBreak {
+
+    /** A blank at which no line ends. */
+    public static final char BLANK = '\u00A0';
+    /** A hyphen at which no line ends. */
+    public static final char HYPHEN = '\u2011';
+    /** Joins two characters; has no width. Needed where line breaking (Unicode Standard Annex 14) allows a break. */
+    public static final char JOINER = '\u2060';
+    /** A place at which a line may end although there is no blank; has no width. */
+    public static final char BREAK = '\u200B';
+
+    private static final String BROKEN_AFTER = "/\u2013\u2014";
+
+    private NoBreak() {
+    }
+
+    /** The text so that no line ends within it. */
+    public static String whole(String text) {
+        StringBuilder whole = new StringBuilder();
+        for (int at = 0; at < text.length(); at++) {
+            char c = text.charAt(at);
+            boolean last = at + 1 == text.length();
+            // a minus sign and a fraction hold together as they are
+            boolean beforeDigit = !last && Character.isDigit(text.charAt(at + 1));
+            switch (c) {
+                case ' ' -> whole.append(BLANK);
+                case '-' -> whole.append(at == 0 && beforeDigit ? c : HYPHEN);
+                default -> whole.append(c);
+            }
+            if (!last && BROKEN_AFTER.indexOf(c) >= 0 && !(c == '/' && beforeDigit)) {
+                whole.append(JOINER);
+            }
+        }
+        return whole.toString();
+    }
+}
