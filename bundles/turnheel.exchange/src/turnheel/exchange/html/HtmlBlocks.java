@@ -78,9 +78,9 @@ final class HtmlBlocks {
 
     private void table(Block.Table table) {
         String caption = "b" + ++boxes;
-        html.append("<div%s role=\"region\" aria-labelledby=\"%s\" tabindex=\"0\">\n<table>\n"
+        html.append("<div%s role=\"group\" aria-labelledby=\"%s\" tabindex=\"0\">\n<table>\n"
                 .formatted(classes("scroll"), caption));
-        html.append("<caption id=\"%s\">%s</caption>\n<thead>\n<tr>".formatted(caption, XmlText.escaped(table.caption())));
+        html.append("<caption id=\"%s\"><span>%s</span></caption>\n<thead>\n<tr>".formatted(caption, XmlText.escaped(table.caption())));
         for (int column = 0; column < table.head().size(); column++) {
             html.append(columnHeading(table, column));
         }
@@ -124,7 +124,7 @@ final class HtmlBlocks {
 
     private void figure(Picture picture) {
         String caption = "b" + ++boxes;
-        html.append("<figure%s>\n<div class=\"scroll\" role=\"region\" aria-labelledby=\"%s\" tabindex=\"0\">\n"
+        html.append("<figure%s>\n<div class=\"scroll\" role=\"group\" aria-labelledby=\"%s\" tabindex=\"0\">\n"
                 .formatted(classes(""), caption)).append(figures.element(picture, caption + "p"))
                 .append("</div>\n<figcaption id=\"%s\">%s</figcaption>\n</figure>\n"
                         .formatted(caption, XmlText.escaped(picture.title())));

@@ -36,20 +36,23 @@ class PagesInBrowserTest {
     private static final Path PICTURES = Path.of("target", "pages");
     private static final double MM_PER_PIXEL = 25.4 / 96;
 
-    /** Every rule for WCAG 2.2 AA, and what the checker's authors hold to be good practice. */
+    /**
+     * Every rule for WCAG 2.2 AA, and what the checker's authors hold to be good practice. Inside a picture the checker
+     * cannot tell what lies on what, and a picture is heard as a whole.
+     */
     private static final String CHECK = """
-            axe.run({resultTypes: ['violations', 'incomplete'], rules: {'target-size': {enabled: true}},
+            axe.run({exclude: [['svg > *']]}, {resultTypes: ['violations', 'incomplete'], rules: {'target-size': {enabled: true}},
                 runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']})
-            .then(found => found.violations.concat(found.incomplete)
+            .then(found => (%s)
                 .flatMap(rule => rule.nodes.map(node => rule.id + ' ' + node.target + ': ' + node.failureSummary)))""";
 
     /** What sticks out of its box, without the emergency breaks inside words that hide it. */
     private static final String OVERFULL = """
             (() => {
                 const plain = document.createElement('style');
-                plain.textContent = 'body {padding: 0; overflow-wrap: normal}';
+                plain.textContent = 'body {padding: 0} header, main {overflow-wrap: normal}';
                 document.head.append(plain);
-                const found = [...document.querySelectorAll('h1, h2, h3, h4, p, li, dt, dd, figcaption')]
+                const found = [...document.querySelectorAll('header *, main :is(h2, h3, h4, p, li, dt, dd, caption, figcaption)')]
                     .filter(box => box.scrollWidth > box.clientWidth).map(box => box.textContent);
                 const page = document.documentElement;
                 if (page.scrollWidth > page.clientWidth) found.push('the page is ' + page.scrollWidth + ' wide');
@@ -100,7 +103,13 @@ class PagesInBrowserTest {
 
     private static List<String> violations() throws InterruptedException {
         browser.evaluate(axe + "; 0");
-        return list(browser.evaluate(CHECK));
+        return list(browser.evaluate(CHECK.formatted("found.violations")));
+    }
+
+    /** What the checker could not decide counts too; it can where nothing is scrolled out of sight. */
+    private static List<String> violationsAndDoubts() throws InterruptedException {
+        browser.evaluate(axe + "; 0");
+        return list(browser.evaluate(CHECK.formatted("found.violations.concat(found.incomplete)")));
     }
 
     @ParameterizedTest
@@ -111,7 +120,7 @@ class PagesInBrowserTest {
             browser.prefersDark(dark);
             open(name);
             Files.write(PICTURES.resolve(name + (dark ? "-dark.png" : "-light.png")), browser.screenshot());
-            assertEquals(List.of(), violations(), dark ? "dark" : "light");
+            assertEquals(List.of(), violationsAndDoubts(), dark ? "dark" : "light");
         }
     }
 
