@@ -92,7 +92,8 @@ final class Chromium implements AutoCloseable {
     }
 
     private void openPage() throws InterruptedException {
-        String target = call("Target.createTarget", JSON.createObjectNode().put("url", "about:blank")).path("targetId").asText();
+        String target = call("Target.createTarget", JSON.createObjectNode().put("url", "about:blank"))
+                .path("targetId").asText();
         session = Optional.of(call("Target.attachToTarget",
                 JSON.createObjectNode().put("targetId", target).put("flatten", true)).path("sessionId").asText());
         for (String domain : List.of("Page", "Runtime", "Network", "Log")) {

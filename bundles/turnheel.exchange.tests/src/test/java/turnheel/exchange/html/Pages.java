@@ -61,7 +61,8 @@ final class Pages {
                                 new Cell.Nothing())),
                         new Block.Row(List.of(new Cell.Figure("2"), new Cell.Figure("7 1/2 in"), new Cell.Blank(),
                                 new Cell.Words("as it comes"))),
-                        new Block.Row(List.of(new Cell.Blank(), new Cell.Nothing(), new Cell.Blank(), new Cell.Blank())))),
+                        new Block.Row(List.of(new Cell.Blank(), new Cell.Nothing(), new Cell.Blank(),
+                                new Cell.Blank())))),
                 new Block.Heading(1, "Pictures"), new Block.Drawn(picture), new Block.Drawn(picture)));
     }
 

@@ -41,7 +41,8 @@ class PagesInBrowserTest {
      * cannot tell what lies on what, and a picture is heard as a whole.
      */
     private static final String CHECK = """
-            axe.run({exclude: [['svg > *']]}, {resultTypes: ['violations', 'incomplete'], rules: {'target-size': {enabled: true}},
+            axe.run({exclude: [['svg > *']]}, {resultTypes: ['violations', 'incomplete'],
+                rules: {'target-size': {enabled: true}},
                 runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']})
             .then(found => (%s)
                 .flatMap(rule => rule.nodes.map(node => rule.id + ' ' + node.target + ': ' + node.failureSummary)))""";
@@ -52,7 +53,8 @@ class PagesInBrowserTest {
                 const plain = document.createElement('style');
                 plain.textContent = 'body {padding: 0} header, main {overflow-wrap: normal}';
                 document.head.append(plain);
-                const found = [...document.querySelectorAll('header *, main :is(h2, h3, h4, p, li, dt, dd, caption, figcaption)')]
+                const lines = 'header *, main :is(h2, h3, h4, p, li, dt, dd, figcaption)';
+                const found = [...document.querySelectorAll(lines)]
                     .filter(box => box.scrollWidth > box.clientWidth).map(box => box.textContent);
                 const page = document.documentElement;
                 if (page.scrollWidth > page.clientWidth) found.push('the page is ' + page.scrollWidth + ' wide');
@@ -191,7 +193,8 @@ class PagesInBrowserTest {
         List<String> lines = stripper.getText(paper).lines().map(String::strip).filter(line -> !line.isEmpty())
                 .filter(line -> !line.matches("\\d+ / \\d+")).toList();
         return document.blocks().stream().filter(block -> block instanceof Block.Heading)
-                .flatMap(PagesInBrowserTest::said).filter(heading -> !lines.isEmpty() && lines.getLast().equals(heading)).toList();
+                .flatMap(PagesInBrowserTest::said)
+                .filter(heading -> !lines.isEmpty() && lines.getLast().equals(heading)).toList();
     }
 
     private static String withoutBlanks(String text) {
