@@ -22,8 +22,11 @@ import turnheel.engine.writing.Paragraph;
 import turnheel.engine.writing.PatternText;
 import turnheel.engine.writing.Piece;
 import turnheel.engine.writing.Renderings;
+import turnheel.exchange.Edition;
 import turnheel.exchange.ExportException;
+import turnheel.exchange.ExportFormat;
 import turnheel.exchange.Exports;
+import turnheel.exchange.drawing.Drawn;
 
 /** {@code write}: the written pattern. */
 @Command(name = "write")
@@ -58,7 +61,7 @@ final class WriteVerb extends Verb {
             text = text.onlySize(CellName.knownSize(graded.design(), label, pattern.name()));
         }
         if (target != null) {
-            writeFile(text);
+            writeFile(graded, text);
         }
         print(text);
         List<Query> queries = Checks.of(graded).stream()
@@ -76,17 +79,23 @@ final class WriteVerb extends Verb {
         }
     }
 
-    private void writeFile(PatternText text) throws Refusal {
+    /** Markdown is what {@code export} makes of it; plain text is for reading here and for knitting again. */
+    private void writeFile(Graded graded, PatternText text) throws Refusal {
         Path file = PatternArgument.path(target);
         String name = file.toString().toLowerCase(Locale.ROOT);
-        if (!name.endsWith(".txt") && !name.endsWith(".md")) {
+        if (!name.endsWith(".txt") && !name.endsWith(ExportFormat.MARKDOWN.ending())) {
             throw new Refusal(Words.NOT_A_TEXT_NAME.with(target));
         }
         if (!force && Files.exists(file) && !Files.isDirectory(file)) {
             throw new Refusal(Words.EXISTS.with(target));
         }
         try {
-            Exports.writeText(name.endsWith(".md") ? Renderings.markdown(text) : Renderings.plain(text), file, force);
+            if (name.endsWith(ExportFormat.MARKDOWN.ending())) {
+                Exports.write(graded, new Edition(Drawn.What.OUTLINE, Optional.ofNullable(label), text.style()), file,
+                        force);
+            } else {
+                Exports.writeText(Renderings.plain(text), file, force);
+            }
         } catch (ExportException failed) {
             throw new Refusal(failed.getMessage());
         }

@@ -13,8 +13,11 @@ import turnheel.engine.grading.Graded;
 import turnheel.exchange.csv.CountsCsv;
 import turnheel.exchange.document.Document;
 import turnheel.exchange.document.PatternDocument;
+import turnheel.exchange.drawing.PngWriter;
 import turnheel.exchange.drawing.SvgWriter;
 import turnheel.exchange.html.HtmlWriter;
+import turnheel.exchange.markdown.MarkdownWriter;
+import turnheel.exchange.word.DocxWriter;
 import turnheel.exchange.workbook.PatternWorkbook;
 
 /** The kinds of file that a pattern can be exported to. A new one is added here, and nowhere else. */
@@ -25,8 +28,14 @@ public enum ExportFormat {
     TABLE(".csv", Kind.WHOLE),
     /** The outline with its measurements, or a chart, as vectors. */
     DRAWING(".svg", Kind.DRAWN),
+    /** The same as dots, with their scale. */
+    IMAGE(".png", Kind.DRAWN),
     /** The written pattern as one page for a browser, with its drawings. */
-    PAGE(".html", Kind.WRITTEN);
+    PAGE(".html", Kind.WRITTEN),
+    /** The written pattern for a word processor, with a style for each purpose. */
+    MANUSCRIPT(".docx", Kind.WRITTEN),
+    /** The written pattern as plain text with the marks of Markdown. */
+    MARKDOWN(".md", Kind.WRITTEN);
 
     /** What a format holds, and so what of an edition concerns it. */
     public enum Kind {
@@ -107,7 +116,9 @@ public enum ExportFormat {
             case WORKBOOK -> PatternWorkbook.write(graded, out);
             case TABLE -> CountsCsv.write(graded, out);
             case DRAWING -> SvgWriter.write(edition.drawing().of(graded), out);
-            case PAGE -> write(PatternDocument.of(graded, edition.style(), edition.size()), out);
+            case IMAGE -> PngWriter.write(edition.drawing().of(graded), out);
+            case PAGE, MANUSCRIPT, MARKDOWN ->
+                write(PatternDocument.of(graded, edition.style(), edition.size()), out);
         }
     }
 
@@ -118,9 +129,11 @@ public enum ExportFormat {
      */
     public void write(Document document, OutputStream out) throws IOException {
         switch (this) {
-            case WORKBOOK, TABLE, DRAWING ->
-                throw new IllegalArgumentException("a %s file does not hold \"%s\"".formatted(ending, document.title()));
             case PAGE -> HtmlWriter.write(document, out);
+            case MANUSCRIPT -> DocxWriter.write(document, out);
+            case MARKDOWN -> MarkdownWriter.write(document, out);
+            case WORKBOOK, TABLE, DRAWING, IMAGE ->
+                throw new IllegalArgumentException("a %s file does not hold \"%s\"".formatted(ending, document.title()));
         }
     }
 }

@@ -35,7 +35,7 @@ public final class Exports {
         check(target, force);
         if (format.kind() == ExportFormat.Kind.DRAWN && !edition.drawing().showsSomething(graded)) {
             throw new ExportException(Words.text("nothingToDraw", target.toString(),
-                    edition.drawn().name().toLowerCase(Locale.ROOT)));
+                    edition.drawn().name().toLowerCase(Locale.ROOT).replace('_', ' ')));
         }
         write(out -> format.write(graded, edition, out), target, force);
     }

@@ -36,4 +36,20 @@ public final class NoBreak {
         }
         return whole.toString();
     }
+
+    /** The text in ordinary characters, for files that no layout has read yet. */
+    public static String ordinary(String text) {
+        StringBuilder ordinary = new StringBuilder();
+        text.chars().forEach(c -> {
+            switch (c) {
+                case BLANK -> ordinary.append(' ');
+                case HYPHEN -> ordinary.append('-');
+                case JOINER, BREAK -> {
+                    // has no width: nobody will miss it
+                }
+                default -> ordinary.append((char) c);
+            }
+        });
+        return ordinary.toString();
+    }
 }

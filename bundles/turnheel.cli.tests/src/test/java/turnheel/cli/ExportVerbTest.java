@@ -48,7 +48,7 @@ class ExportVerbTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {"gull.xlsx", "gull.csv", "gull.svg"})
+    @ValueSource(strings = {"gull.xlsx", "gull.csv", "gull.svg", "gull.png"})
     void givesTheSameBytesForTheSamePattern(String name) throws IOException {
         Path file = Patterns.toeUp(folder);
         Path target = folder.resolve(name);

@@ -41,9 +41,13 @@ class WrittenLinesTest {
     private static final Vocabulary VOCABULARY = Vocabulary.of(HouseStyles.usual());
 
     static Stream<Draft> everyKindInBothDirections() {
+        return everyKindInBothDirections(Designs.toeUpInSixSizes());
+    }
+
+    static Stream<Draft> everyKindInBothDirections(Draft sizes) {
         List<Draft> drafts = new ArrayList<>();
         for (Direction direction : Direction.values()) {
-            Draft six = Designs.toeUpInSixSizes().with(direction);
+            Draft six = sizes.with(direction);
             for (Toe toe : Designs.EVERY_TOE) {
                 drafts.add(six.with(toe));
             }
