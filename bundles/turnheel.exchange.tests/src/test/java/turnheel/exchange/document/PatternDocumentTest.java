@@ -44,7 +44,7 @@ class PatternDocumentTest {
     }
 
     private static List<String> instructions(PatternText text) {
-        return text.paragraphs().stream().filter(paragraph -> paragraph.role() == Role.INSTRUCTION).map(text::text)
+        return text.paragraphs().stream().filter(paragraph -> paragraph.role() == Role.INSTRUCTION).map(text::unbroken)
                 .toList();
     }
 
