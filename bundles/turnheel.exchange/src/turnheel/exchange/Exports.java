@@ -49,16 +49,17 @@ public final class Exports {
      */
     public static void write(Document document, Path target, boolean force) throws ExportException {
         ExportFormat format = ExportFormat.ofDocument(target);
-        check(target, force);
         write(out -> format.write(document, out), target, force);
     }
 
     /** Writes what a file will hold. */
-    private interface Content {
+    interface Content {
         void write(OutputStream out) throws IOException;
     }
 
-    private static void write(Content content, Path target, boolean force) throws ExportException {
+    /** Says early and clearly what would fail; then the file appears whole or not at all. */
+    static void write(Content content, Path target, boolean force) throws ExportException {
+        check(target, force);
         try {
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             content.write(bytes);
@@ -76,7 +77,6 @@ public final class Exports {
      *     there before is unchanged
      */
     public static void writeText(String text, Path target, boolean force) throws ExportException {
-        check(target, force);
         write(out -> out.write(text.getBytes(StandardCharsets.UTF_8)), target, force);
     }
 

@@ -20,9 +20,11 @@ final class FinderTable {
 
     static Block.Table of(List<Place> places, String caption) {
         List<Block.Row> rows = new ArrayList<>();
+        List<Round> rounds = places.stream().map(Place::first).toList();
         int from = 0;
         for (int to = 1; to <= places.size(); to++) {
-            if (to == places.size() || !sameLine(places.get(from), places.get(to))) {
+            if (to == places.size() || !(sameLine(places.get(from), places.get(to))
+                    && RoundsTable.shareALine(rounds, to))) {
                 rows.add(row(places.get(from), places.get(to - 1)));
                 from = to;
             }
@@ -42,9 +44,15 @@ final class FinderTable {
         return new Block.Row(List.of(new Block.Cell.Words(rounds(first.first(), last.last())),
                 new Block.Cell.Figure(Integer.toString(first.stitches())),
                 open.isEmpty() ? new Block.Cell.Nothing() : new Block.Cell.Figure(open),
-                new Block.Cell.Words(PlaceText.of(first.sign())),
+                new Block.Cell.Words(lookFor(first, last)),
                 last.next().<Block.Cell>map(next -> new Block.Cell.Words(next(last, next)))
                         .orElseGet(Block.Cell.Nothing::new)));
+    }
+
+    private static String lookFor(Place first, Place last) {
+        String sign = PlaceText.of(first.sign());
+        return !RoundsTable.isFlat(first.first()) ? sign : Words.text("finder.worked", sign,
+                RoundsTable.range(RoundsTable.takes(first.first()), RoundsTable.takes(last.last())));
     }
 
     /** {@code 5}, {@code 5–8}, or the name of a round that patterns do not number. */

@@ -110,7 +110,6 @@ public final class HandOut {
 
     /** What lies on the needle after each kind of round, and how the stitches look that make it. */
     private void reading(Lesson lesson, List<Lesson.Worked> rounds) {
-        blocks.add(new Block.Heading(2, Words.text("heading.reading")));
         List<Block.Term> terms = new ArrayList<>();
         for (Sign sign : signs(lesson)) {
             terms.add(new Block.Term(capital(PlaceText.of(sign)), Words.text("sign." + sign.name())));
@@ -119,7 +118,10 @@ public final class HandOut {
         rounds.stream().flatMap(worked -> Lessons.stitches(worked.round())).forEach(stitch ->
             Look.of(stitch).ifPresent(looks::add));
         looks.forEach(look -> terms.add(new Block.Term(look.word(), look.meaning())));
-        blocks.add(new Block.Terms(terms));
+        if (!terms.isEmpty()) {
+            blocks.add(new Block.Heading(2, Words.text("heading.reading")));
+            blocks.add(new Block.Terms(terms));
+        }
     }
 
     private Set<Sign> signs(Lesson lesson) {

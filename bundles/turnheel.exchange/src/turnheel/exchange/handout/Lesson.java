@@ -65,11 +65,11 @@ record Lesson(Topic topic, String title, List<String> keys) {
         };
     }
 
-    /** Its lines of the round finder of a size. */
+    /** Its lines of the round finder of a size, without those that leave nothing to count. */
     List<Place> places(Graded graded, GradedSize size) {
         List<Worked> rounds = rounds(graded, size);
         return RoundFinder.of(Rounds.of(graded, size)).table().stream()
-                .filter(place -> rounds.stream().anyMatch(worked -> worked.isOf(place))).toList();
+                .filter(place -> place.stitches() > 0 && rounds.stream().anyMatch(worked -> worked.isOf(place))).toList();
     }
 
     private static Stream<Worked> of(Part part, List<PartRounds> sock) {

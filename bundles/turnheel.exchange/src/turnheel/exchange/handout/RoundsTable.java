@@ -97,12 +97,12 @@ final class RoundsTable {
             String worked = range(takes(first), takes(last));
             return new Block.Cell.Figure(Words.text("rounds.cell", worked, range(first.number(), last.number())));
         }
-        String stitches = Integer.toString(last.stitches());
+        String stitches = Integer.toString(isClosing(last) ? takes(last) : last.stitches());
         return new Block.Cell.Figure(first.number() == 0 ? stitches
                 : Words.text("rounds.cell", stitches, range(first.number(), last.number())));
     }
 
-    private static String range(int from, int to) {
+    static String range(int from, int to) {
         return from == to ? Integer.toString(from) : from + "–" + to;
     }
 
@@ -154,7 +154,23 @@ final class RoundsTable {
         return change < 0 ? Trend.SHORTER : change > 0 ? Trend.LONGER : Trend.ALIKE;
     }
 
-    private static int takes(Round round) {
+    /** Whether a flat row is one of those that get shorter towards a centre. */
+    static boolean getsShorter(List<Round> rounds, int at) {
+        return trend(rounds, at) == Trend.SHORTER;
+    }
+
+    /** Whether two flat rows, one after the other, belong to one stretch. */
+    static boolean shareALine(List<Round> rounds, int at) {
+        return trend(rounds, at) == trend(rounds, at - 1);
+    }
+
+    /** After these nothing is left to count; before them there is. */
+    static boolean isClosing(Round round) {
+        return round.kind() == RoundKind.GRAFT || round.kind() == RoundKind.BIND_OFF;
+    }
+
+    /** Loops of the left needle that a round or row works. */
+    static int takes(Round round) {
         return round.steps().stream().mapToInt(Step::takes).sum();
     }
 

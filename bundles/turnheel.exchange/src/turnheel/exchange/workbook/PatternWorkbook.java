@@ -19,7 +19,7 @@ import turnheel.exchange.imprint.Product;
 public final class PatternWorkbook {
 
     /** The time of every document and of every part in it: an export has no clock, so that it can be compared. */
-    private static final LocalDateTime TIME = LocalDateTime.of(2000, 1, 1, 0, 0);
+    static final LocalDateTime TIME = LocalDateTime.of(2000, 1, 1, 0, 0);
 
     private final XSSFWorkbook workbook;
     private final Styles styles;
@@ -53,19 +53,20 @@ public final class PatternWorkbook {
         sheet(MeasurementsSheet.NAME, MeasurementsSheet::write);
         sheet(CountsSheet.NAME, CountsSheet::write);
         sheet(RoundsSheet.NAME, RoundsSheet::write);
-        properties();
+        properties(workbook, PatternSheet.title(graded));
     }
 
     private void sheet(String name, BiConsumer<Graded, CellWriter> content) {
         content.accept(graded, new CellWriter(workbook.createSheet(name), styles, texts));
     }
 
-    private void properties() {
+    /** What a workbook says of itself. */
+    static void properties(XSSFWorkbook workbook, String title) {
         POIXMLProperties properties = workbook.getProperties();
         Optional<Date> time = Optional.of(Date.from(TIME.toInstant(ZoneOffset.UTC)));
         properties.getCoreProperties().setCreated(time);
         properties.getCoreProperties().setModified(time);
-        properties.getCoreProperties().setTitle(SafeText.ofLine(PatternSheet.title(graded)));
+        properties.getCoreProperties().setTitle(SafeText.ofLine(title));
         properties.getCoreProperties().setCreator(Product.NAME);
         properties.getExtendedProperties().setApplication(Product.NAME);
     }
