@@ -26,7 +26,7 @@ record Stage(Kind kind, Part part, Round round, Sign sign) {
 
     /** What is done. */
     enum Kind {
-        CAST_ON, CUP_OUT, CUP_BACK, CORNERS, TOE, FOOT, GUSSET, PICK_UP, TURN, FLAP, CAP, LEG, CUFF
+        CAST_ON, CUP_OUT, CUP_BACK, CORNERS, TOE, TOE_TIP, FOOT, GUSSET, PICK_UP, TURN, FLAP, CAP, LEG, CUFF
     }
 
     /** What is done by then, in words. */
@@ -73,7 +73,7 @@ record Stage(Kind kind, Part part, Round round, Sign sign) {
 
     private static Kind inTheRound(Design design, PartRounds part, int at) {
         return switch (part.part()) {
-            case TOE -> Kind.TOE;
+            case TOE -> design.direction() == Direction.TOE_UP ? Kind.TOE : Kind.TOE_TIP;
             case FOOT -> isGusset(design, part.rounds(), at) ? Kind.GUSSET : Kind.FOOT;
             case HEEL -> at > 0 && part.rounds().get(at - 1).kind() == RoundKind.PICK_UP
                     && part.rounds().get(at).number() == 0 ? Kind.CORNERS : Kind.CAP;
