@@ -46,7 +46,8 @@ final class DocumentText {
     }
 
     private static List<String> aligned(Block.Table table) {
-        Table aligned = new Table(IntStream.range(0, table.head().size()).mapToObj(column -> side(table, column)).toList());
+        Table aligned = new Table(IntStream.range(0, table.head().size())
+                .mapToObj(column -> side(table, column)).toList());
         aligned.row(table.head());
         table.rows().forEach(row -> aligned.row(row.cells().stream().map(DocumentText::text).toList()));
         return aligned.lines();

@@ -73,8 +73,8 @@ public final class Exports {
      * Writes a text in UTF-8. The file appears whole or not at all.
      *
      * @param force whether a file that exists is replaced
-     * @throws ExportException when the file exists and {@code force} was not given, or it cannot be written; whatever was
-     *     there before is unchanged
+     * @throws ExportException when the file exists and {@code force} was not given, or it cannot be written; whatever
+     *     was there before is unchanged
      */
     public static void writeText(String text, Path target, boolean force) throws ExportException {
         write(out -> out.write(text.getBytes(StandardCharsets.UTF_8)), target, force);

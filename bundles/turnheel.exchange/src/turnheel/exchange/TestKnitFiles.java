@@ -1,7 +1,6 @@
 package turnheel.exchange;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -39,12 +38,12 @@ public final class TestKnitFiles {
     }
 
     /**
-     * Writes the sheet of some sizes: as a table to be filled in, or as a document to be printed, by the target's ending. The
-     * file appears whole or not at all.
+     * Writes the sheet of some sizes: as a table to be filled in, or as a document to be printed, by the target's
+     * ending. The file appears whole or not at all.
      *
      * @param force whether a file that exists is replaced
-     * @throws ExportException when the ending is neither a table's nor a document's, the file exists and {@code force} was not
-     *     given, or it cannot be written; whatever was there before is unchanged
+     * @throws ExportException when the ending is neither a table's nor a document's, the file exists and {@code force}
+     *     was not given, or it cannot be written; whatever was there before is unchanged
      */
     public static void write(Graded graded, List<GradedSize> sizes, Path target, boolean force) throws ExportException {
         if (!isTable(target.toString())) {
@@ -53,11 +52,14 @@ public final class TestKnitFiles {
             Exports.write(out -> TableWorkbook.write(Words.text("testKnit.sheet"), ResultTable.COLUMNS,
                     ResultTable.rows(graded, sizes), out), target, force);
         } else {
-            Exports.write(out -> out.write(ResultTable.csv(graded, sizes).getBytes(StandardCharsets.UTF_8)), target, force);
+            Exports.writeText(ResultTable.csv(graded, sizes), target, force);
         }
     }
 
-    /** What a filled-in table holds. A file that is not there, or cannot be read, is a problem of the table like any other. */
+    /**
+     * What a filled-in table holds. A file that is not there, or cannot be read, is a problem of the table like any
+     * other.
+     */
     public static TestKnitResults read(Path file, Graded graded) {
         String name = file.toString();
         if (!isTable(name)) {

@@ -10,8 +10,8 @@ import turnheel.engine.writing.RoundText;
 import turnheel.exchange.document.Block;
 
 /**
- * The round finder as a table. Flat rows that leave the same loops share a line: a count cannot tell them apart, the turns
- * under the needle do.
+ * The round finder as a table. Flat rows that leave the same loops share a line: a count cannot tell them apart, the
+ * turns under the needle do.
  */
 final class FinderTable {
 

@@ -21,8 +21,8 @@ import turnheel.exchange.document.Imprint;
 import turnheel.exchange.document.Purpose;
 
 /**
- * Hand-outs for those who learn a pattern's techniques: for each what it is and when it stops, its rounds in every size, how
- * to read the knitting, how to mend the usual slips, and for one size the round finder and a chart.
+ * Hand-outs for those who learn a pattern's techniques: for each what it is and when it stops, its rounds in every
+ * size, how to read the knitting, how to mend the usual slips, and for one size the round finder and a chart.
  */
 public final class HandOut {
 

@@ -69,7 +69,8 @@ record Lesson(Topic topic, String title, List<String> keys) {
     List<Place> places(Graded graded, GradedSize size) {
         List<Worked> rounds = rounds(graded, size);
         return RoundFinder.of(Rounds.of(graded, size)).table().stream()
-                .filter(place -> place.stitches() > 0 && rounds.stream().anyMatch(worked -> worked.isOf(place))).toList();
+                .filter(place -> place.stitches() > 0)
+                .filter(place -> rounds.stream().anyMatch(worked -> worked.isOf(place))).toList();
     }
 
     private static Stream<Worked> of(Part part, List<PartRounds> sock) {
@@ -86,7 +87,10 @@ record Lesson(Topic topic, String title, List<String> keys) {
                 && round.kind() == RoundKind.PICK_UP;
     }
 
-    /** The pick-up where there is one, and the rounds of the foot from the first that is shaped to the one after the last. */
+    /**
+     * The pick-up where there is one, and the rounds of the foot from the first that is shaped to the one after the
+     * last.
+     */
     private static List<Worked> gusset(Design design, List<PartRounds> sock) {
         List<Worked> foot = of(Part.FOOT, sock).toList();
         int first = -1;

@@ -57,7 +57,8 @@ final class Lessons {
         if (design.heel() instanceof FlapHeel) {
             used.put(Topic.GUSSET, new Lesson(Topic.GUSSET, Words.text("title.gusset"), List.of(directed("gusset"))));
         }
-        used.put(Topic.CUFF, new Lesson(Topic.CUFF, PartWords.cuff(design.cuff()), List.of(directed(cuff(design.cuff())))));
+        used.put(Topic.CUFF, new Lesson(Topic.CUFF, PartWords.cuff(design.cuff()),
+                List.of(directed(cuff(design.cuff())))));
         List<String> closing = closing();
         if (!closing.isEmpty()) {
             used.put(Topic.CLOSING, new Lesson(Topic.CLOSING, Words.text("title.closing"), closing));

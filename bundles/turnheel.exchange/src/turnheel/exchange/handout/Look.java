@@ -6,8 +6,8 @@ import turnheel.engine.stitch.Stitch;
 
 /** How a stitch that shapes, or that marks a turn, is told from its plain neighbours by the eye. */
 enum Look {
-    YARN_OVER, TWISTED, STRAND, LIFTED, FRONT_AND_BACK, LEANS_RIGHT, LEANS_LEFT, CENTRED, PICKED_UP, FREED_LOOP, WRAP, TWIN,
-    DOUBLE, PURL, SLIPPED, JOINED;
+    YARN_OVER, TWISTED, STRAND, LIFTED, FRONT_AND_BACK, LEANS_RIGHT, LEANS_LEFT, CENTRED, PICKED_UP, FREED_LOOP,
+    WRAP, TWIN, DOUBLE, PURL, SLIPPED, JOINED;
 
     /** What is seen of a stitch; empty where there is nothing to tell, or nothing is left on the needle. */
     static Optional<Look> of(Stitch stitch) {

@@ -34,14 +34,17 @@ import turnheel.exchange.document.Purpose;
 import turnheel.exchange.imprint.PartWords;
 
 /**
- * A small sock in thick yarn that is made by the same rules as a pattern, for a class: toe, heel and cuff are the pattern's,
- * the leg is short and straight, stitch patterns and colours are left out. It comes with the stages at which to stop.
+ * A small sock in thick yarn that is made by the same rules as a pattern, for a class: toe, heel and cuff are the
+ * pattern's, the leg is short and straight, stitch patterns and colours are left out. It comes with the stages at which
+ * to stop.
  *
  * @param graded the practice sock, in one size
  */
 public record Practice(Graded graded) {
 
-    /** Stitches over 10 cm: thick enough to see every stitch from the other side of a table. <em>Common practice.</em> */
+    /**
+     * Stitches over 10 cm: thick enough to see every stitch from the other side of a table. <em>Common practice.</em>
+     */
     private static final int STITCHES = 19;
 
     /**
@@ -79,7 +82,9 @@ public record Practice(Graded graded) {
     private static Heel heel(Heel heel) {
         return switch (heel) {
             case FlapHeel flap -> flap.length() instanceof FlapLength.Height
-                    ? new FlapHeel(flap.turn(), new FlapLength.FromBody(), flap.fabric(), flap.edge(), flap.pickUp()) : flap;
+                    ? new FlapHeel(flap.turn(), new FlapLength.FromBody(), flap.fabric(), flap.edge(),
+                            flap.pickUp())
+                    : flap;
             case ShortRowHeel shortRow -> shortRow;
             case AfterthoughtHeel afterthought -> afterthought;
         };
@@ -95,8 +100,8 @@ public record Practice(Graded graded) {
         Design design = graded.design();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraph(Purpose.BODY, Words.text("practice.what")));
-        blocks.add(new Block.Paragraph(Purpose.GAUGE, Words.text("practice.gauge", PartWords.stitchGauge(design.stitchGauge()),
-                PartWords.roundGauge(design.roundGauge()))));
+        blocks.add(new Block.Paragraph(Purpose.GAUGE, Words.text("practice.gauge",
+                PartWords.stitchGauge(design.stitchGauge()), PartWords.roundGauge(design.roundGauge()))));
         blocks.add(new Block.Heading(1, Words.text("practice.stages")));
         blocks.add(new Block.Paragraph(Purpose.BODY, Words.text("practice.stages.how")));
         blocks.add(stageTable());

@@ -17,9 +17,9 @@ import turnheel.engine.stitch.Stitch;
 import turnheel.exchange.document.Block;
 
 /**
- * The rounds of a technique, a column for each size: a line for every round that changes something, with the stitches after
- * it, and a line for a stretch of flat rows that get shorter, get longer or stay alike. Plain rounds get lines where the
- * technique shapes nothing; else the numbers of the shaped rounds tell how many lie between.
+ * The rounds of a technique, a column for each size: a line for every round that changes something, with the stitches
+ * after it, and a line for a stretch of flat rows that get shorter, get longer or stay alike. Plain rounds get lines
+ * where the technique shapes nothing; else the numbers of the shaped rounds tell how many lie between.
  */
 final class RoundsTable {
 
@@ -55,10 +55,11 @@ final class RoundsTable {
             bySize.forEach(lines -> cells.add(cell(lines.get(line))));
             rows.add(new Block.Row(cells));
         }
-        boolean flat = bySize.stream().flatMap(lines -> lines.values().stream()).anyMatch(stretch -> isFlat(stretch.first()));
+        boolean flat = bySize.stream().flatMap(lines -> lines.values().stream())
+                .anyMatch(stretch -> isFlat(stretch.first()));
         return new Block.Table(Words.text(flat ? "rounds.caption.flat" : "rounds.caption"),
-                Stream.concat(Stream.of(Words.text("rounds.head")), graded.sizes().stream().map(GradedSize::label)).toList(),
-                rows);
+                Stream.concat(Stream.of(Words.text("rounds.head")), graded.sizes().stream().map(GradedSize::label))
+                        .toList(), rows);
     }
 
     /** {@code Increase round 3}, or without a number where there is one of its kind only. */

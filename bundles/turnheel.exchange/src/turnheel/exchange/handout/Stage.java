@@ -44,7 +44,8 @@ record Stage(Kind kind, Part part, Round round, Sign sign) {
                 Optional<Kind> kind = kind(design, part, at);
                 Optional<Kind> next = at + 1 == rounds.size() ? Optional.empty() : kind(design, part, at + 1);
                 if (kind.isPresent() && !kind.equals(next)) {
-                    stages.add(new Stage(kind.get(), part.part(), rounds.get(at), sign(part.part(), rounds.get(at), places)));
+                    Sign sign = sign(part.part(), rounds.get(at), places);
+                    stages.add(new Stage(kind.get(), part.part(), rounds.get(at), sign));
                 }
             }
         }
@@ -57,7 +58,9 @@ record Stage(Kind kind, Part part, Round round, Sign sign) {
                 && place.stitches() == round.stitches()).findFirst().orElseThrow().sign();
     }
 
-    /** What a round belongs to; empty for the last one of a sock or part, after which nothing is on the needle to count. */
+    /**
+     * What a round belongs to; empty for the last one of a sock or part, after which nothing is on the needle to count.
+     */
     private static Optional<Kind> kind(Design design, PartRounds part, int at) {
         Round round = part.rounds().get(at);
         return switch (round.kind()) {
@@ -67,7 +70,9 @@ record Stage(Kind kind, Part part, Round round, Sign sign) {
             case ROW -> Optional.of(part.part() == Part.HEEL && design.heel() instanceof FlapHeel ? Kind.FLAP
                     : RoundsTable.getsShorter(part.rounds(), at) ? Kind.CUP_OUT : Kind.CUP_BACK);
             case GRAFT, BIND_OFF -> Optional.empty();
-            case PLAIN, INCREASE, DECREASE, RIB -> Optional.of(inTheRound(design, part, at));
+            // a row that only closes the last turn goes over into the round without a stop
+            case PLAIN -> round.number() == 0 ? Optional.empty() : Optional.of(inTheRound(design, part, at));
+            case INCREASE, DECREASE, RIB -> Optional.of(inTheRound(design, part, at));
         };
     }
 
@@ -79,15 +84,17 @@ record Stage(Kind kind, Part part, Round round, Sign sign) {
                     && part.rounds().get(at).number() == 0 ? Kind.CORNERS : Kind.CAP;
             case LEG -> Kind.LEG;
             case CUFF -> Kind.CUFF;
-            case GAUGE, BODY, FIT, YARN, OWN -> throw new IllegalStateException("nothing of %s is knitted".formatted(part));
+            case GAUGE, BODY, FIT, YARN, OWN ->
+                throw new IllegalStateException("nothing of %s is knitted".formatted(part));
         };
     }
 
     /** Toe-up the gusset's rounds end the foot, cuff-down they begin it. */
     private static boolean isGusset(Design design, List<Round> foot, int at) {
-        List<Round> onIts = design.direction() == Direction.TOE_UP ? foot.subList(0, at + 1) : foot.subList(at, foot.size());
-        boolean shapedHereOrBeyond = onIts.stream().anyMatch(Stage::isShaped);
-        boolean plainAfterLast = design.direction() == Direction.CUFF_DOWN && at > 0 && isShaped(foot.get(at - 1));
+        boolean toeUp = design.direction() == Direction.TOE_UP;
+        List<Round> fromPlainSide = toeUp ? foot.subList(0, at + 1) : foot.subList(at, foot.size());
+        boolean shapedHereOrBeyond = fromPlainSide.stream().anyMatch(Stage::isShaped);
+        boolean plainAfterLast = !toeUp && at > 0 && isShaped(foot.get(at - 1));
         return shapedHereOrBeyond || plainAfterLast;
     }
 

@@ -14,8 +14,9 @@ import turnheel.engine.writing.PlaceText;
 import turnheel.exchange.document.Block;
 
 /**
- * Slips that are usual in a technique, with how they show and how they are mended. Those that a count shows are the round
- * finder's own, in its words; how to mend an omitted yarn-over: the design's reading of the knitting. All others are
+ * Slips that are usual in a technique, with how they show and how they are mended. Those that a count shows are the
+ * round finder's own, in its words; how to mend an omitted yarn-over: the design's reading of the knitting. All others
+ * are
  * <em>common practice</em>.
  */
 enum UsualSlip {
@@ -37,7 +38,8 @@ enum UsualSlip {
 
     /** How it shows, and how it is mended. */
     Block.Term term() {
-        String mended = counted.map(kind -> PlaceText.of(kind, 1)).orElseGet(() -> Words.text("slip." + name() + ".mended"));
+        String mended = counted.map(kind -> PlaceText.of(kind, 1))
+                .orElseGet(() -> Words.text("slip." + name() + ".mended"));
         return new Block.Term(Words.text("slip." + name()), mended);
     }
 

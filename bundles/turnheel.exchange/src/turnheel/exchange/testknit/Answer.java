@@ -19,7 +19,9 @@ public record Answer(String size, Item item, OptionalDouble actual, String words
                 : Optional.of(actual.getAsDouble() - item.predicted().getAsDouble());
     }
 
-    /** What was found as a multiple of what was predicted, which must be above 0; empty where one of the two is missing. */
+    /**
+     * What was found as a multiple of what was predicted, which must be above 0; empty where one of the two is missing.
+     */
     Optional<Double> ratio() {
         return difference().isEmpty() || !(item.predicted().getAsDouble() > 0) ? Optional.empty()
                 : Optional.of(actual.getAsDouble() / item.predicted().getAsDouble());

@@ -94,16 +94,17 @@ public final class Comparison {
         }
         boolean beyondMargin = ratio > 1 + graded.design().materials().margin().percent() / 100;
         String corrected = Words.text(beyondMargin ? "means.grams.beyond" : "means.grams", factor);
-        return Optional.of(graded.size(answer.size()).cell(YARN_PLAIN_LOOPS).map(loops -> Words.text("means.grams.swatch",
-                corrected, Long.toString(Math.round(loops.value() / SWATCH_ROUNDS)), Integer.toString(SWATCH_ROUNDS),
-                Figures.plain(answer.actual().getAsDouble()))).orElse(corrected));
+        return Optional.of(graded.size(answer.size()).cell(YARN_PLAIN_LOOPS)
+                .map(loops -> Words.text("means.grams.swatch", corrected,
+                        Long.toString(Math.round(loops.value() / SWATCH_ROUNDS)), Integer.toString(SWATCH_ROUNDS),
+                        Figures.plain(answer.actual().getAsDouble()))).orElse(corrected));
     }
 
     /** Whether the size was knitted at a gauge that the predictions of yarn do not speak of. */
     private boolean isOtherFabric(String size) {
         return List.of(GAUGE_STITCHES, GAUGE_ROUNDS).stream()
-                .anyMatch(gauge -> ofSize(size, gauge).flatMap(Answer::ratio).filter(ratio -> differs(ratio, GAUGE_SHARE))
-                        .isPresent());
+                .anyMatch(gauge -> ofSize(size, gauge).flatMap(Answer::ratio)
+                        .filter(ratio -> differs(ratio, GAUGE_SHARE)).isPresent());
     }
 
     private Optional<Answer> ofSize(String size, Parameter parameter) {

@@ -27,7 +27,8 @@ final class Figures {
     /** With its unit, lengths in centimetres and inches. */
     static String withUnit(double value, Item.Kind kind) {
         return switch (kind) {
-            case LENGTH -> PrintedLength.centimetres(value * MM_PER_CM) + " (" + PrintedLength.inches(value * MM_PER_CM) + ")";
+            case LENGTH -> Words.text("length", PrintedLength.centimetres(value * MM_PER_CM),
+                    PrintedLength.inches(value * MM_PER_CM));
             case GAUGE, NEEDLE, GRAMS, HOURS -> plain(value) + " " + kind.unit();
             case COUNT, WORDS -> plain(value);
         };

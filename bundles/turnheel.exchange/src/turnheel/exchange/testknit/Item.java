@@ -64,10 +64,10 @@ public record Item(String key, Kind kind, String label, OptionalDouble predicted
     private static final double MM_PER_CM = 10;
 
     private static final List<Parameter> GAUGES = List.of(GAUGE_STITCHES, GAUGE_ROUNDS);
-    private static final List<Parameter> COUNTS = List.of(TOE_ROUNDS, FOOT_STITCHES, FOOT_ROUNDS, HEEL_STITCHES, HEEL_ROWS,
-            HEEL_WIDEST, HEEL_AFTER_PICK_UP, LEG_STITCHES, LEG_ROUNDS, CUFF_STITCHES, CUFF_ROUNDS);
-    private static final List<Parameter> LENGTHS = List.of(FINISHED_LENGTH, FINISHED_CIRCUMFERENCE, TOE_DEPTH, HEEL_HEIGHT,
-            LEG_MEASURE, CUFF_HEIGHT);
+    private static final List<Parameter> COUNTS = List.of(TOE_ROUNDS, FOOT_STITCHES, FOOT_ROUNDS, HEEL_STITCHES,
+            HEEL_ROWS, HEEL_WIDEST, HEEL_AFTER_PICK_UP, LEG_STITCHES, LEG_ROUNDS, CUFF_STITCHES, CUFF_ROUNDS);
+    private static final List<Parameter> LENGTHS = List.of(FINISHED_LENGTH, FINISHED_CIRCUMFERENCE, TOE_DEPTH,
+            HEEL_HEIGHT, LEG_MEASURE, CUFF_HEIGHT);
 
     /** What is asked for in a size, in the order of the sheet; what the pattern has no row for is left out. */
     static List<Item> of(Graded graded, GradedSize size) {

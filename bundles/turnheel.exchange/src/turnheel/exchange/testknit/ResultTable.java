@@ -13,8 +13,8 @@ import turnheel.exchange.table.CellContent;
 import turnheel.exchange.table.FormulaLookalikes;
 
 /**
- * The sheet as a table: a record for each thing asked for in each size, with an empty field for what was found. Its columns
- * are {@link #COLUMNS}; whoever fills it in may change their order and leave out all but size, key and actual.
+ * The sheet as a table: a record for each thing asked for in each size, with an empty field for what was found. Its
+ * columns are {@link #COLUMNS}; whoever fills it in may change their order and leave out all but size, key and actual.
  */
 public final class ResultTable {
 
@@ -42,8 +42,8 @@ public final class ResultTable {
     }
 
     /**
-     * The table as comma-separated values (RFC 4180, lines end in CR LF). A text that a spreadsheet program would run as a
-     * formula gets an apostrophe in front, which {@link TestKnitResults} takes off again.
+     * The table as comma-separated values (RFC 4180, lines end in CR LF). A text that a spreadsheet program would run
+     * as a formula gets an apostrophe in front, which {@link TestKnitResults} takes off again.
      */
     public static String csv(Graded graded, List<GradedSize> sizes) {
         StringBuilder text = new StringBuilder();

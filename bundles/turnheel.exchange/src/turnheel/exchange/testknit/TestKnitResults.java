@@ -20,8 +20,8 @@ import turnheel.engine.grading.GradedSize;
 import turnheel.exchange.table.Grid;
 
 /**
- * What test knitters found, read from a table that {@link ResultTable} made. Whoever filled it in may have sorted it, dropped
- * rows and columns, and written lengths with a unit of their own.
+ * What test knitters found, read from a table that {@link ResultTable} made. Whoever filled it in may have sorted it,
+ * dropped rows and columns, and written lengths with a unit of their own.
  *
  * @param answers rows with anything found or remarked, in the order of the pattern's sizes and the sheet
  * @param problems what must be put right first
@@ -38,7 +38,8 @@ public record TestKnitResults(List<Answer> answers, List<ResultProblem> problems
     private static final double MOST = 10_000;
     private static final double MM_PER_CM = 10;
     /** A figure with or without the unit of its kind; a comma is a decimal mark, since thousands do not occur. */
-    private static final Pattern FIGURE = Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*(?:sts?|rnds?|rows?|g|h|hours?|per 10 cm)?");
+    private static final Pattern FIGURE = Pattern.compile(
+            "(\\d+(?:[.,]\\d+)?)\\s*(?:sts?|rnds?|rows?|g|h|hours?|per 10 cm)?");
 
     public TestKnitResults {
         answers = List.copyOf(answers);
@@ -104,7 +105,8 @@ public record TestKnitResults(List<Answer> answers, List<ResultProblem> problems
             String key = row.cell(columns.get(KEY));
             List<String> labels = graded.sizes().stream().map(GradedSize::label).toList();
             if (!labels.contains(label)) {
-                problem(ResultProblem.Kind.UNKNOWN_SIZE, row.number(), columns.get(SIZE), label, String.join(", ", labels));
+                problem(ResultProblem.Kind.UNKNOWN_SIZE, row.number(), columns.get(SIZE), label,
+                        String.join(", ", labels));
                 return;
             }
             List<Item> items = Item.of(graded, graded.size(label));

@@ -55,12 +55,14 @@ public final class TestKnitSheet {
         table("counts", EnumSet.of(Item.Kind.COUNT), items);
         table("lengths", EnumSet.of(Item.Kind.LENGTH), items);
         table("rest", EnumSet.of(Item.Kind.GRAMS, Item.Kind.HOURS, Item.Kind.WORDS), items);
-        Caution.of(graded).stream().filter(caution -> caution.sizes().isEmpty() || caution.sizes().contains(size.label()))
+        Caution.of(graded).stream()
+                .filter(caution -> caution.sizes().isEmpty() || caution.sizes().contains(size.label()))
                 .forEach(caution -> blocks.add(new Block.Paragraph(Purpose.CAUTION, caution.sentence())));
     }
 
     private void table(String name, Set<Item.Kind> kinds, List<Item> items) {
-        List<Block.Row> rows = items.stream().filter(item -> kinds.contains(item.kind())).map(TestKnitSheet::row).toList();
+        List<Block.Row> rows = items.stream().filter(item -> kinds.contains(item.kind()))
+                .map(TestKnitSheet::row).toList();
         blocks.add(new Block.Heading(2, Words.text("heading." + name)));
         blocks.add(new Block.Table(Words.text("caption." + name), List.of(Words.text("head.what"),
                 Words.text("head.predicted"), Words.text("head.actual"), Words.text("head.remark")), rows));

@@ -82,7 +82,10 @@ class HandOutTest {
                 HandOut.topics(Designs.cuffDown64().with(Designs.ONE_HEEL_OF_EACH.getLast()).graded()));
     }
 
-    /** Worked by hand, domain § 3 and § 5: 64 stitches turn at 20 after 3 rounds; of 32 heel stitches 10 stay, 11 a side. */
+    /**
+     * Worked by hand, domain § 3 and § 5: 64 stitches turn at 20 after 3 rounds; of 32 heel stitches 10 stay, 11 a
+     * side.
+     */
     @ParameterizedTest(name = "{1}: {2}")
     @CsvSource(textBlock = """
             TOE,  Cast-on,             8

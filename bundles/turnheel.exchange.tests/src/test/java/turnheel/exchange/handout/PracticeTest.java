@@ -53,22 +53,25 @@ class PracticeTest {
 
     @Test
     void stopsWhereATeacherStops() {
-        assertEquals(List.of(Stage.Kind.CAST_ON, Stage.Kind.TOE, Stage.Kind.FOOT, Stage.Kind.CUP_OUT, Stage.Kind.CUP_BACK,
-                Stage.Kind.LEG, Stage.Kind.CUFF), stages(Designs.toeUp64()));
+        assertEquals(List.of(Stage.Kind.CAST_ON, Stage.Kind.TOE, Stage.Kind.FOOT, Stage.Kind.CUP_OUT,
+                Stage.Kind.CUP_BACK, Stage.Kind.LEG, Stage.Kind.CUFF), stages(Designs.toeUp64()));
         assertEquals(List.of(Stage.Kind.CAST_ON, Stage.Kind.CUFF, Stage.Kind.LEG, Stage.Kind.FLAP, Stage.Kind.TURN,
                 Stage.Kind.PICK_UP, Stage.Kind.GUSSET, Stage.Kind.FOOT, Stage.Kind.TOE_TIP),
                 stages(Designs.cuffDown64().with(Designs.FLAP_HEEL)));
         assertEquals(List.of(Stage.Kind.CAST_ON, Stage.Kind.TOE, Stage.Kind.FOOT, Stage.Kind.GUSSET, Stage.Kind.TURN,
                 Stage.Kind.FLAP, Stage.Kind.LEG, Stage.Kind.CUFF), stages(Designs.toeUp64().with(Designs.FLAP_HEEL)));
         assertEquals(List.of(Stage.Kind.CAST_ON, Stage.Kind.TOE, Stage.Kind.FOOT, Stage.Kind.LEG, Stage.Kind.CUFF,
-                Stage.Kind.PICK_UP, Stage.Kind.CAP), stages(Designs.toeUp64().with(Designs.ONE_HEEL_OF_EACH.getLast())));
+                Stage.Kind.PICK_UP, Stage.Kind.CAP),
+                stages(Designs.toeUp64().with(Designs.ONE_HEEL_OF_EACH.getLast())));
     }
 
     private static List<Stage.Kind> stages(Draft draft) {
         return Practice.of(draft.design()).orElseThrow().stages().stream().map(Stage::kind).toList();
     }
 
-    /** 180 mm foot, 0.95 of it around less 5 %: 162.45 mm at 19 stitches are 30.9, and a round toe on 4 lines takes 32. */
+    /**
+     * 180 mm foot, 0.95 of it around less 5 %: 162.45 mm at 19 stitches are 30.9, and a round toe on 4 lines takes 32.
+     */
     @Test
     void isSmallAndThick() {
         Practice practice = Practice.of(Designs.toeUp64().design()).orElseThrow();
@@ -97,7 +100,8 @@ class PracticeTest {
                 .map(Block.Table.class::cast).findFirst().orElseThrow();
         List<String> counts = new ArrayList<>();
         table.rows().forEach(row -> counts.add(((Block.Cell.Figure) row.cells().get(3)).text()));
-        assertEquals(practice.stages().stream().map(stage -> Integer.toString(stage.round().stitches())).toList(), counts);
+        assertEquals(practice.stages().stream().map(stage -> Integer.toString(stage.round().stitches())).toList(),
+                counts);
         Gauge gauge = practice.graded().design().stitchGauge();
         assertTrue(gauge.per100mm() >= 18 && gauge.per100mm() <= 20);
     }

@@ -20,7 +20,9 @@ final class Socks {
     private Socks() {
     }
 
-    /** Every toe with the first heel, every heel with the first toe, every cuff, each in both directions and six sizes. */
+    /**
+     * Every toe with the first heel, every heel with the first toe, every cuff, each in both directions and six sizes.
+     */
     static Stream<Draft> ofEveryKind() {
         List<Draft> drafts = new ArrayList<>();
         for (Direction direction : Direction.values()) {
