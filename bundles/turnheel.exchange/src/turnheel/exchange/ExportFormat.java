@@ -114,8 +114,7 @@ public enum ExportFormat {
     public void write(Document document, OutputStream out) throws IOException {
         switch (this) {
             case WORKBOOK, TABLE, DRAWING ->
-                throw new IllegalArgumentException(
-                        "a %s file does not hold \"%s\"".formatted(ending, document.title()));
+                throw new IllegalArgumentException("a %s file does not hold \"%s\"".formatted(ending, document.title()));
         }
     }
 }

@@ -35,7 +35,8 @@ class TestKnitVerbTest {
         String sheet = Files.readString(results);
         Files.writeString(results, sheet
                 .replace("M,foot.stitches,Foot stitches,,64,,", "M,foot.stitches,Foot stitches,,64,66,")
-                .replace("M,gauge.stitches,Stitch gauge,per 10 cm,32,,", "M,gauge.stitches,Stitch gauge,per 10 cm,32,35,"));
+                .replace("M,gauge.stitches,Stitch gauge,per 10 cm,32,,",
+                        "M,gauge.stitches,Stitch gauge,per 10 cm,32,35,"));
         String compared = Run.of("test-knit", file, "--results", results).clean().out();
         assertTrue(compared.contains("+2") && compared.contains("Tighter by 9.4 %"), compared);
         JsonNode json = Run.of("test-knit", file, "--results", results, "--json").clean().json();
