@@ -192,6 +192,17 @@ enum Words {
     NOTHING,
     WHOLE_PATTERN,
 
+    HANDOUT_PRACTICE_ALONE,
+    /** {0} file, {1} part, {2} list of parts. */
+    HANDOUT_PART_ABSENT,
+    /** {0} file. */
+    HANDOUT_NO_PRACTICE,
+    TEST_KNIT_RESULTS_ALONE,
+    /** {0} file, {1} problem. */
+    TEST_KNIT_REFUSED,
+    /** {0} file, {1} problem, {2} number of other problems. */
+    TEST_KNIT_REFUSED_MORE,
+
     HEADING_KEY,
     HEADING_UNIT,
     HEADING_ROUND,

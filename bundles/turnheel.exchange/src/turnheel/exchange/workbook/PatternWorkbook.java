@@ -51,19 +51,20 @@ public final class PatternWorkbook {
         sheet(MeasurementsSheet.NAME, MeasurementsSheet::write);
         sheet(CountsSheet.NAME, CountsSheet::write);
         sheet(RoundsSheet.NAME, RoundsSheet::write);
-        properties();
+        properties(workbook, PatternSheet.title(graded));
     }
 
     private void sheet(String name, BiConsumer<Graded, CellWriter> content) {
         content.accept(graded, new CellWriter(workbook.createSheet(name), styles, texts));
     }
 
-    private void properties() {
+    /** What a workbook says of itself. */
+    static void properties(XSSFWorkbook workbook, String title) {
         POIXMLProperties properties = workbook.getProperties();
         Optional<Date> time = Optional.of(Date.from(FixedZip.TIME.toInstant(ZoneOffset.UTC)));
         properties.getCoreProperties().setCreated(time);
         properties.getCoreProperties().setModified(time);
-        properties.getCoreProperties().setTitle(OneLine.of(PatternSheet.title(graded)));
+        properties.getCoreProperties().setTitle(OneLine.of(title));
         properties.getCoreProperties().setCreator(Product.NAME);
         properties.getExtendedProperties().setApplication(Product.NAME);
     }

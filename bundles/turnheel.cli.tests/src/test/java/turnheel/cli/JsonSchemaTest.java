@@ -76,6 +76,15 @@ class JsonSchemaTest {
         holds("turnheel-queries-1", "check", fight, "--json");
         holds("turnheel-grade-1", "grade", fight, "--json");
         holds("turnheel-export-1", "export", file, "--to", folder.resolve("gull.csv"), "--json");
+        holds("turnheel-document-1", "handout", file, "--json");
+        holds("turnheel-document-1", "handout", file, "--practice", "--json");
+        holds("turnheel-document-1", "test-knit", file, "--json");
+        Path results = folder.resolve("results.csv");
+        holds("turnheel-export-1", "test-knit", file, "--to", results, "--json");
+        Files.writeString(results, Files.readString(results).replaceFirst("M,foot.stitches,([^,]*),,(\\d+),,",
+                "M,foot.stitches,$1,,$2,63,slipped once").replaceFirst("M,testKnit.remarks,Remarks,,,,",
+                        "M,testKnit.remarks,Remarks,,,warm,"));
+        holds("turnheel-test-knit-1", "test-knit", file, "--results", results, "--json");
         holds("turnheel-sizes-1", "sizes", "--json");
         holds("turnheel-sizes-1", "sizes", "men", "--json");
         holds("turnheel-sizes-1", "sizes", Files.writeString(folder.resolve("own.csv"),
@@ -89,7 +98,7 @@ class JsonSchemaTest {
 
     @ParameterizedTest(name = "{0}")
     @ValueSource(strings = {"new", "set", "sizes", "shoe", "grade", "why", "options", "rounds", "yarn-left", "find-round", "text",
-            "queries", "export"})
+            "queries", "export", "document", "test-knit"})
     void theSchemaRefusesWhatIsNoSuchDocument(String name) throws IOException {
         Schema schema = schema("turnheel-" + name + "-1");
         assertFalse(schema.validate("{\"schema\":\"turnheel-%s/2\"}".formatted(name), InputFormat.JSON).isEmpty());

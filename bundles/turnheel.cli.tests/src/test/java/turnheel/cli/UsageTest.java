@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class UsageTest {
 
-    private static final String VERBS = "new set sizes grade rounds write find-round export check";
+    private static final String VERBS = "new set sizes grade rounds write find-round export handout test-knit check";
 
     @TempDir
     private Path folder;
@@ -67,7 +67,8 @@ class UsageTest {
 
     @Test
     void aFileThatIsMissingIsAskedFor() {
-        for (String verb : new String[] {"new", "set", "grade", "rounds", "find-round", "export", "check"}) {
+        for (String verb : new String[] {"new", "set", "grade", "rounds", "find-round", "export", "handout",
+            "test-knit", "check"}) {
             Run.of(verb).refused("turnheel " + verb, "FILE", "--help");
         }
     }
