@@ -3,8 +3,10 @@ package turnheel.cli;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -12,6 +14,7 @@ import picocli.CommandLine.Option;
 
 import turnheel.engine.checks.Checks;
 import turnheel.engine.grading.Graded;
+import turnheel.exchange.Edition;
 import turnheel.exchange.ExportException;
 import turnheel.exchange.ExportFormat;
 import turnheel.exchange.Exports;
@@ -33,7 +36,10 @@ final class ExportVerb extends Verb {
     @Option(names = "--size", order = 3, paramLabel = "SIZE")
     private String size;
 
-    @Option(names = "--force", order = 4)
+    @Mixin
+    private StyleOption style;
+
+    @Option(names = "--force", order = 5)
     private boolean force;
 
     ExportVerb(Output output) {
@@ -47,10 +53,10 @@ final class ExportVerb extends Verb {
         Graded graded;
         try {
             format = ExportFormat.of(file);
-            Drawn drawn = drawn(format);
+            Edition edition = edition(format);
             requireFree(file);
-            graded = graded(drawn);
-            Exports.write(graded, drawn, file, force);
+            graded = graded(edition);
+            Exports.write(graded, edition, file, force);
         } catch (ExportException failed) {
             throw new Refusal(failed.getMessage());
         }
@@ -65,18 +71,31 @@ final class ExportVerb extends Verb {
         return Verdict.noted(Checks.of(graded), output(), pattern.name());
     }
 
-    /** What a drawing shows. Other files hold the whole pattern: there the options would promise what is not done. */
-    private Drawn drawn(ExportFormat format) throws Refusal {
-        if (!format.isDrawn() && (part != null || size != null)) {
-            throw new Refusal(Words.EXPORT_WHOLE.with(part != null ? "--part" : "--size", target));
+    /** What is exported. An option that the format has no use for would promise what is not done. */
+    private Edition edition(ExportFormat format) throws Refusal {
+        if (part != null && format.kind() != ExportFormat.Kind.DRAWN) {
+            throw new Refusal(refused("--part", ExportFormat.Kind.DRAWN));
+        }
+        if (style.isGiven() && format.kind() != ExportFormat.Kind.WRITTEN) {
+            throw new Refusal(refused("--style", ExportFormat.Kind.WRITTEN));
+        }
+        if (size != null && format.kind() == ExportFormat.Kind.WHOLE) {
+            throw new Refusal(refused("--size", ExportFormat.Kind.DRAWN, ExportFormat.Kind.WRITTEN));
         }
         Drawn.What what = part == null ? Drawn.What.OUTLINE : Choice.of("--part", part, Drawn.What.class);
-        return new Drawn(what, Optional.ofNullable(size));
+        return new Edition(what, Optional.ofNullable(size), style.chosen());
     }
 
-    /** The pattern, measured as far as it is drawn. */
-    private Graded graded(Drawn drawn) throws Refusal {
-        if (drawn.size().isEmpty()) {
+    private String refused(String option, ExportFormat.Kind... kinds) {
+        String endings = Arrays.stream(ExportFormat.values())
+                .filter(format -> List.of(kinds).contains(format.kind())).map(ExportFormat::ending)
+                .collect(Collectors.joining(", "));
+        return Words.EXPORT_WHOLE.with(option, target, endings);
+    }
+
+    /** The pattern, measured as far as it is exported. */
+    private Graded graded(Edition edition) throws Refusal {
+        if (edition.size().isEmpty()) {
             return pattern.complete();
         }
         Graded graded = pattern.complete(List.of(size));

@@ -1,17 +1,11 @@
 package turnheel.cli;
 
 import java.io.IOException;
-import java.io.Reader;
-import java.nio.charset.MalformedInputException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Properties;
-import java.util.TreeMap;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 
@@ -20,11 +14,9 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 import turnheel.engine.checks.Checks;
-import turnheel.engine.design.Spelling;
 import turnheel.engine.grading.Graded;
 import turnheel.engine.query.Query;
 import turnheel.engine.wording.HouseStyle;
-import turnheel.engine.wording.HouseStyles;
 import turnheel.engine.writing.Manuscripts;
 import turnheel.engine.writing.Paragraph;
 import turnheel.engine.writing.PatternText;
@@ -37,17 +29,14 @@ import turnheel.exchange.Exports;
 @Command(name = "write")
 final class WriteVerb extends Verb {
 
-    /** A file of a style is told from a name by its ending. */
-    private static final String STYLE_ENDING = ".properties";
-
     @Mixin
     private PatternArgument pattern;
 
     @Option(names = "--size", order = 1, paramLabel = "SIZE")
     private String label;
 
-    @Option(names = "--style", order = 2, paramLabel = "STYLE")
-    private String style;
+    @Mixin
+    private StyleOption style;
 
     @Option(names = "--to", order = 3, paramLabel = "OUT")
     private String target;
@@ -61,7 +50,7 @@ final class WriteVerb extends Verb {
 
     @Override
     public Integer call() throws Refusal {
-        HouseStyle chosen = style();
+        HouseStyle chosen = style.chosen();
         List<String> sizes = label == null ? List.of() : List.of(label);
         Graded graded = sizes.isEmpty() ? pattern.complete() : pattern.complete(sizes);
         PatternText text = Manuscripts.write(graded, chosen);
@@ -101,46 +90,6 @@ final class WriteVerb extends Verb {
         } catch (ExportException failed) {
             throw new Refusal(failed.getMessage());
         }
-    }
-
-    private HouseStyle style() throws Refusal {
-        if (style == null) {
-            return HouseStyles.usual();
-        }
-        if (HouseStyles.SHIPPED.contains(style)) {
-            return HouseStyles.shipped(style);
-        }
-        if (!style.toLowerCase(Locale.ROOT).endsWith(STYLE_ENDING)) {
-            throw new Refusal(UsageErrors.didYouMean(
-                    Words.STYLE_UNKNOWN.with(style, String.join(", ", HouseStyles.SHIPPED), STYLE_ENDING),
-                    Spelling.suggestion(style, HouseStyles.SHIPPED)));
-        }
-        try {
-            return HouseStyles.read(style, entries(PatternArgument.path(style)));
-        } catch (IllegalArgumentException refused) {
-            throw new Refusal(Words.STYLE_REFUSED.with(style, refused.getMessage()));
-        }
-    }
-
-    /** @throws IllegalArgumentException when a Unicode escape in it is malformed */
-    private Map<String, String> entries(Path file) throws Refusal {
-        if (Files.isDirectory(file)) {
-            throw new Refusal(Words.IS_A_FOLDER.with(style));
-        }
-        if (!Files.exists(file)) {
-            throw new Refusal(Words.NO_SUCH_FILE.with(style));
-        }
-        Properties properties = new Properties();
-        try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
-            properties.load(reader);
-        } catch (MalformedInputException notUtf8) {
-            throw new Refusal(Words.STYLE_NOT_UTF8.with(style));
-        } catch (IOException failed) {
-            throw new Refusal(Words.STYLE_REFUSED.with(style, failed.getMessage()));
-        }
-        Map<String, String> entries = new TreeMap<>();
-        properties.stringPropertyNames().forEach(key -> entries.put(key, properties.getProperty(key)));
-        return entries;
     }
 
     private static void write(PatternText text, JsonGenerator json) throws IOException {

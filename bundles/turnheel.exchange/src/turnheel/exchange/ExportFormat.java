@@ -11,23 +11,34 @@ import java.util.Optional;
 import turnheel.engine.design.Spelling;
 import turnheel.engine.grading.Graded;
 import turnheel.exchange.csv.CountsCsv;
-import turnheel.exchange.drawing.Drawn;
 import turnheel.exchange.drawing.SvgWriter;
 import turnheel.exchange.workbook.PatternWorkbook;
 
 /** The kinds of file that a pattern can be exported to. A new one is added here, and nowhere else. */
 public enum ExportFormat {
     /** All sheets, with live formulas. */
-    WORKBOOK(".xlsx"),
+    WORKBOOK(".xlsx", Kind.WHOLE),
     /** The grading table alone, as values. */
-    TABLE(".csv"),
+    TABLE(".csv", Kind.WHOLE),
     /** The outline with its measurements, or a chart, as vectors. */
-    DRAWING(".svg");
+    DRAWING(".svg", Kind.DRAWN);
+
+    /** What a format holds, and so what of an edition concerns it. */
+    public enum Kind {
+        /** All that is known of the pattern, in every size; nothing can be left out. */
+        WHOLE,
+        /** One drawing, of every size or one. */
+        DRAWN,
+        /** The written pattern in a house style, for every size or one, with its drawings. */
+        WRITTEN
+    }
 
     private final String ending;
+    private final Kind kind;
 
-    ExportFormat(String ending) {
+    ExportFormat(String ending, Kind kind) {
         this.ending = ending;
+        this.kind = kind;
     }
 
     /** The ending of its files, with the dot. */
@@ -60,21 +71,20 @@ public enum ExportFormat {
                 : Words.text("unknownEnding", target.toString(), known));
     }
 
-    /** Whether a file shows a part or a size of the designer's choice. */
-    public boolean isDrawn() {
-        return this == DRAWING;
+    public Kind kind() {
+        return kind;
     }
 
     /**
      * Writes a graded pattern in this format. The same pattern gives the same bytes; the stream is not closed.
      *
-     * @param drawn what a drawing shows; the others hold the whole pattern
+     * @param edition what of the pattern, as far as this format can leave something out
      */
-    public void write(Graded graded, Drawn drawn, OutputStream out) throws IOException {
+    public void write(Graded graded, Edition edition, OutputStream out) throws IOException {
         switch (this) {
             case WORKBOOK -> PatternWorkbook.write(graded, out);
             case TABLE -> CountsCsv.write(graded, out);
-            case DRAWING -> SvgWriter.write(drawn.of(graded), out);
+            case DRAWING -> SvgWriter.write(edition.drawing().of(graded), out);
         }
     }
 }

@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.Locale;
 
 import turnheel.engine.grading.Graded;
-import turnheel.exchange.drawing.Drawn;
 
 /** Exports graded patterns to files. */
 public final class Exports {
@@ -16,29 +15,29 @@ public final class Exports {
     private Exports() {
     }
 
-    /** Writes a graded pattern; a drawing shows the outlines of all sizes. */
+    /** Writes a graded pattern in its usual edition. */
     public static void write(Graded graded, Path target, boolean force) throws ExportException {
-        write(graded, Drawn.OUTLINES, target, force);
+        write(graded, Edition.usual(), target, force);
     }
 
     /**
      * Writes a graded pattern in the format that the target's ending names. The file appears whole or not at all.
      *
-     * @param drawn what a drawing shows; the other formats hold the whole pattern
+     * @param edition what of the pattern, as far as the format can leave something out
      * @param force whether a file that exists is replaced
      * @throws ExportException when the ending is unknown, the file exists and {@code force} was not given, or it
      *     cannot be written, or there is nothing to draw; whatever was there before is unchanged
      */
-    public static void write(Graded graded, Drawn drawn, Path target, boolean force) throws ExportException {
+    public static void write(Graded graded, Edition edition, Path target, boolean force) throws ExportException {
         ExportFormat format = ExportFormat.of(target);
         check(target, force);
-        if (format.isDrawn() && !drawn.showsSomething(graded)) {
+        if (format.kind() == ExportFormat.Kind.DRAWN && !edition.drawing().showsSomething(graded)) {
             throw new ExportException(Words.text("nothingToDraw", target.toString(),
-                    drawn.what().name().toLowerCase(Locale.ROOT)));
+                    edition.drawn().name().toLowerCase(Locale.ROOT)));
         }
         try {
             ByteArrayOutputStream content = new ByteArrayOutputStream();
-            format.write(graded, drawn, content);
+            format.write(graded, edition, content);
             WholeFile.write(target, content.toByteArray(), force);
         } catch (IOException e) {
             throw new ExportException(Words.text("failed", target.toString(), Words.reason(e)), e);

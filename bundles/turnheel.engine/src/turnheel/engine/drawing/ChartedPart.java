@@ -28,7 +28,8 @@ public enum ChartedPart {
         this.part = part;
     }
 
-    String label() {
+    /** What it is called in a heading. */
+    public String label() {
         return Words.text("chart.part." + name());
     }
 

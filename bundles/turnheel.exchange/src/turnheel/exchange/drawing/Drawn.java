@@ -26,9 +26,6 @@ public record Drawn(What what, Optional<String> size) {
         INSTEP_PATTERN, LEG_PATTERN
     }
 
-    /** The outlines of all sizes. */
-    public static final Drawn OUTLINES = new Drawn(What.OUTLINE, Optional.empty());
-
     private Optional<ChartedPart> charted() {
         return switch (what) {
             case OUTLINE -> Optional.empty();

@@ -28,7 +28,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 import turnheel.engine.grading.Graded;
 import turnheel.engine.yarn.Patterns;
-import turnheel.exchange.drawing.Drawn;
 
 class ExportsTest {
 
@@ -40,7 +39,7 @@ class ExportsTest {
 
     private static byte[] expected(ExportFormat format) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        format.write(GRADED, Drawn.OUTLINES, out);
+        format.write(GRADED, Edition.usual(), out);
         return out.toByteArray();
     }
 

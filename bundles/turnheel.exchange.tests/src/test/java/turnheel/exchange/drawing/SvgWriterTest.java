@@ -148,7 +148,7 @@ class SvgWriterTest {
 
     @Test
     void writesEveryKindOfShape() throws IOException {
-        Document outline = parsed(Drawn.OUTLINES.of(GRADED));
+        Document outline = parsed(new Drawn(Drawn.What.OUTLINE, Optional.empty()).of(GRADED));
         for (String name : List.of("line", "path", "text", "g")) {
             assertFalse(elements(outline, name).isEmpty(), name);
         }

@@ -1,0 +1,112 @@
+package turnheel.exchange.document;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import turnheel.engine.drawing.ChartedPart;
+import turnheel.engine.drawing.OutlineDrawing;
+import turnheel.engine.drawing.StitchChart;
+import turnheel.engine.grading.Graded;
+import turnheel.engine.grading.GradedSize;
+import turnheel.engine.wording.HouseStyle;
+import turnheel.engine.writing.Manuscripts;
+import turnheel.engine.writing.Paragraph;
+import turnheel.engine.writing.PatternText;
+
+/** A written pattern with its drawings, ready for a layout: for all sizes, or as an edition of one. */
+public final class PatternDocument {
+
+    private final Graded graded;
+    private final Optional<String> only;
+    private final PatternText text;
+    private final List<Block> blocks = new ArrayList<>();
+
+    private PatternDocument(Graded graded, HouseStyle style, Optional<String> only) {
+        this.graded = graded;
+        this.only = only;
+        PatternText all = Manuscripts.write(graded, style);
+        this.text = only.map(all::onlySize).orElse(all);
+    }
+
+    /**
+     * The document of a pattern.
+     *
+     * @param only label of the only size; empty for all of them
+     * @throws IllegalArgumentException when the pattern has no such size
+     */
+    public static Document of(Graded graded, HouseStyle style, Optional<String> only) {
+        return new PatternDocument(graded, style, only).document();
+    }
+
+    private Document document() {
+        text.paragraphs().forEach(this::add);
+        drawings();
+        String title = graded.design().title().isBlank() ? Words.text("untitled") : graded.design().title();
+        return new Document(title, subject(), Imprint.of(graded.design()), blocks);
+    }
+
+    private String subject() {
+        return only.map(size -> Words.text("pattern.subject.one", size))
+                .orElseGet(() -> Words.text("pattern.subject", String.join(", ", text.sizes())));
+    }
+
+    private void add(Paragraph paragraph) {
+        String said = text.text(paragraph);
+        switch (paragraph.role()) {
+            case TITLE -> {
+                // the document's own title says it
+            }
+            case HEADING -> blocks.add(new Block.Heading(1, said));
+            case ABBREVIATION -> abbreviation(said);
+            case SIZES -> blocks.add(new Block.Paragraph(Purpose.SIZES, said));
+            case MEASUREMENT -> blocks.add(new Block.Paragraph(Purpose.MEASUREMENT, said));
+            case MATERIAL -> blocks.add(new Block.Paragraph(Purpose.MATERIAL, said));
+            case GAUGE -> blocks.add(new Block.Paragraph(Purpose.GAUGE, said));
+            case NOTE -> blocks.add(new Block.Paragraph(Purpose.NOTE, said));
+            case INSTRUCTION -> blocks.add(new Block.Paragraph(Purpose.INSTRUCTION, said));
+            case CAUTION -> blocks.add(new Block.Paragraph(Purpose.CAUTION, said));
+        }
+    }
+
+    /** An entry such as {@code yo: yarn over}; neighbours make one list. */
+    private void abbreviation(String entry) {
+        int colon = entry.indexOf(": ");
+        Block.Term term = new Block.Term(entry.substring(0, colon), entry.substring(colon + 2));
+        List<Block.Term> terms = new ArrayList<>();
+        if (!blocks.isEmpty() && blocks.getLast() instanceof Block.Terms(List<Block.Term> before)) {
+            terms.addAll(before);
+            blocks.removeLast();
+        }
+        terms.add(term);
+        blocks.add(new Block.Terms(terms));
+    }
+
+    private void drawings() {
+        blocks.add(new Block.NewPage());
+        blocks.add(new Block.Heading(1, Words.text("pattern.drawing")));
+        blocks.add(new Block.Drawn(only.map(size -> OutlineDrawing.of(graded, size))
+                .orElseGet(() -> OutlineDrawing.nested(graded))));
+        List<ChartedPart> charted = List.of(ChartedPart.values()).stream().filter(this::isCharted).toList();
+        if (!charted.isEmpty()) {
+            blocks.add(new Block.NewPage());
+            blocks.add(new Block.Heading(1, Words.text("pattern.charts")));
+        }
+        for (ChartedPart part : charted) {
+            blocks.add(new Block.Heading(2, part.label()));
+            for (GradedSize size : sizes()) {
+                if (part.chart(graded, size).isPresent()) {
+                    blocks.add(new Block.Drawn(StitchChart.of(graded, part, size.label())));
+                }
+            }
+        }
+    }
+
+    private List<GradedSize> sizes() {
+        return graded.sizes().stream().filter(size -> only.isEmpty() || only.get().equals(size.label())).toList();
+    }
+
+    private boolean isCharted(ChartedPart part) {
+        return sizes().stream().anyMatch(size -> part.chart(graded, size).isPresent());
+    }
+}
