@@ -65,7 +65,8 @@ public record GaugeTable(List<Row> rows) {
      * @param regraded the count that the pattern would give it at this gauge, with the ease that it asks for there; empty
      *     when the size is not measured, or no count near its ideal suits all parts
      * @param printed what its printed count comes to; empty when it has none
-     * @param closest whose printed counts come closest to this size's foot; empty when nobody's foot is measured
+     * @param closest whose printed counts come closest to this size's foot; empty when that foot is unknown, or
+     *     no size has numbers
      */
     public record AtGauge(String size, Optional<SizeFit> regraded, Optional<Printed> printed,
             Optional<Closest> closest) {
@@ -122,14 +123,15 @@ public record GaugeTable(List<Row> rows) {
         Set<String> without = new HashSet<>();
         regraded.queries().stream().filter(query -> WITHOUT_COUNT.contains(query.check()))
                 .forEach(query -> without.addAll(query.sizes()));
-        List<Optional<Printed>> printed = graded.sizes().stream().map(size -> printed(size, stitches)).toList();
-        List<AtGauge> sizes = IntStream.range(0, printed.size()).mapToObj(i -> {
+        List<AtGauge> sizes = IntStream.range(0, graded.sizes().size()).mapToObj(i -> {
             GradedSize size = graded.sizes().get(i);
             // what is printed stands in print, whether it suits or not
             Optional<SizeFit> fit = gauge.isThatOf(size) ? fit(size)
                     : Optional.of(regraded.sizes().get(i)).filter(other -> !without.contains(other.label()))
                             .flatMap(GaugeTable::fit);
-            return new AtGauge(size.label(), fit, printed.get(i), closest(graded, printed, size, stitches));
+            Optional<Closest> closest = size.cell(FOOT_CIRCUMFERENCE)
+                    .flatMap(foot -> closest(graded, stitches, foot.value()));
+            return new AtGauge(size.label(), fit, printed(size, stitches), closest);
         }).toList();
         return new Row(stitches, isPrinted, sizes);
     }
@@ -151,26 +153,17 @@ public record GaugeTable(List<Row> rows) {
         return Double.isFinite(fits) ? Optional.of(new Printed(circumference, fits)) : Optional.empty();
     }
 
-    private static Optional<Closest> closest(Graded graded, List<Optional<Printed>> printed, GradedSize wearer,
-            double stitches) {
-        if (!has(wearer, FOOT_CIRCUMFERENCE)) {
-            return Optional.empty();
-        }
-        double foot = wearer.value(FOOT_CIRCUMFERENCE);
-        return closest(printed.stream().map(one -> one.map(Printed::fitsFootMm)).toList(), foot).map(i -> {
-            GradedSize size = graded.sizes().get(i);
-            return new Closest(size.label(), evaluate(KnitterRules.EASE, size, stitches, foot));
-        });
-    }
-
     /**
-     * The place of the size that fits a foot best; of two as near the first one, which is the snugger as a rule.
+     * The size whose printed counts come closest to a foot, by {@link KnitterRules#OFF}; of two as near the first one,
+     * which is the snugger as a rule. Empty when no size has numbers.
      *
-     * @param fits circumferences of the feet that the sizes fit, in mm; empty where a size has none
+     * @param stitches the knitter's gauge over 100 mm
+     * @param footMm circumference of the knitter's foot
      */
-    static Optional<Integer> closest(List<Optional<Double>> fits, double foot) {
-        return IntStream.range(0, fits.size()).filter(i -> fits.get(i).isPresent()).boxed()
-                .min(Comparator.comparingDouble(i -> Math.abs(fits.get(i).orElseThrow() - foot)));
+    public static Optional<Closest> closest(Graded graded, double stitches, double footMm) {
+        return graded.sizes().stream().filter(size -> printed(size, stitches).isPresent())
+                .min(Comparator.comparingDouble(size -> evaluate(KnitterRules.OFF, size, stitches, footMm)))
+                .map(size -> new Closest(size.label(), evaluate(KnitterRules.EASE, size, stitches, footMm)));
     }
 
     private static double evaluate(Term rule, GradedSize size, double stitches, double foot) {

@@ -4,6 +4,7 @@ import static turnheel.engine.design.Catalogue.EASE_AROUND;
 import static turnheel.engine.design.Catalogue.FINISHED_CIRCUMFERENCE;
 import static turnheel.engine.design.Catalogue.GAUGE_STITCHES;
 import static turnheel.engine.term.Terms.dividedBy;
+import static turnheel.engine.term.Terms.greatest;
 import static turnheel.engine.term.Terms.minus;
 import static turnheel.engine.term.Terms.number;
 import static turnheel.engine.term.Terms.plus;
@@ -44,6 +45,10 @@ public final class KnitterRules {
     /** Per cent of the knitter's foot by which the sock is larger; negative is smaller. */
     public static final Term EASE = times(
             minus(dividedBy(CIRCUMFERENCE, new Term.Reference(FOOT)), number(1)), HUNDRED);
+
+    /** How far in mm the foot that it fits is from the knitter's; the size with the least comes closest. */
+    public static final Term OFF = greatest(minus(FITS, new Term.Reference(FOOT)),
+            minus(new Term.Reference(FOOT), FITS));
 
     private KnitterRules() {
     }

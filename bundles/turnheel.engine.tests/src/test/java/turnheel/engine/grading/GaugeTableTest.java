@@ -101,9 +101,13 @@ class GaugeTableTest {
 
     @Test
     void ofTwoAsNearTheFirstIsTaken() {
-        assertEquals(Optional.of(1),
-                GaugeTable.closest(List.of(Optional.empty(), Optional.of(210.0), Optional.of(230.0)), 220));
-        assertEquals(Optional.empty(), GaugeTable.closest(List.of(Optional.empty()), 220));
+        // 64 and 72 stitches at 32 over 100 mm fit feet of 222.2 and 250 mm
+        Graded graded = TWO_SIZES.withSize("N", "").graded();
+        double between = (200 / 0.9 + 250) / 2;
+        assertEquals("M", GaugeTable.closest(graded, 32, between).orElseThrow().size());
+        assertEquals("L", GaugeTable.closest(graded, 32, between + 0.001).orElseThrow().size());
+        assertEquals(Optional.empty(),
+                GaugeTable.closest(Designs.withoutSizes().withSize("N", "").graded(), 32, between));
     }
 
     static List<List<Double>> gaugesByHand() {
