@@ -73,6 +73,11 @@ public final class YarnPlan {
         return new YarnPlan(design);
     }
 
+    /** Whether anything of a part is knitted. */
+    public static boolean isKnitted(Part part) {
+        return LOOPS_OF_PART.containsKey(part);
+    }
+
     /**
      * The row that counts a part.
      *

@@ -15,7 +15,10 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import turnheel.engine.grading.Graded;
 import turnheel.exchange.imprint.Product;
 
-/** A graded pattern as a workbook with the sheets Pattern, Measurements, Counts and Rounds. */
+/**
+ * A graded pattern as a workbook: title page, measurements, counts, rounds, instructions, round finder table,
+ * gauge-by-size table and yarn, a sheet each.
+ */
 public final class PatternWorkbook {
 
     /** The time of every document and of every part in it: an export has no clock, so that it can be compared. */
@@ -53,6 +56,10 @@ public final class PatternWorkbook {
         sheet(MeasurementsSheet.NAME, MeasurementsSheet::write);
         sheet(CountsSheet.NAME, CountsSheet::write);
         sheet(RoundsSheet.NAME, RoundsSheet::write);
+        sheet(InstructionsSheet.NAME, InstructionsSheet::write);
+        sheet(RoundFinderSheet.NAME, RoundFinderSheet::write);
+        sheet(GaugeSheet.NAME, GaugeSheet::write);
+        sheet(YarnSheet.NAME, YarnSheet::write);
         properties();
     }
 
