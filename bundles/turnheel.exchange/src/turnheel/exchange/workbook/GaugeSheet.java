@@ -20,6 +20,7 @@ import turnheel.engine.grading.SizeFit;
 import turnheel.engine.term.Key;
 import turnheel.engine.term.Term;
 import turnheel.engine.term.Terms;
+import turnheel.engine.writing.Caution;
 import turnheel.exchange.table.CellContent;
 import turnheel.exchange.workbook.LiveRule.Outside;
 
@@ -67,8 +68,8 @@ final class GaugeSheet {
     private void write() {
         cells.title(lastColumn, CHARACTERS_PER_LINE, PatternSheet.title(graded));
         cells.put(1, 0, Words.text("gauges.note"), Look.NOTE);
-        cells.put(HEAD_ROW, LABEL_COLUMN, Words.text("column.gauge"), Look.HEAD);
-        cells.put(HEAD_ROW, UNIT_COLUMN, Words.text("column.fourInches"), Look.HEAD);
+        cells.put(HEAD_ROW, LABEL_COLUMN, Words.text("column.gauge"), Look.HEAD_OF_NUMBERS);
+        cells.put(HEAD_ROW, UNIT_COLUMN, Words.text("column.fourInches"), Look.HEAD_OF_NUMBERS);
         for (int size = 0; size < graded.sizes().size(); size++) {
             cells.put(HEAD_ROW, FIRST_SIZE_COLUMN + size, graded.sizes().get(size).label(), Look.HEAD_OF_NUMBERS);
         }
@@ -103,7 +104,8 @@ final class GaugeSheet {
     private static CellContent closest(GaugeTable.Closest closest) {
         // a true minus sign, as everywhere in print
         String ease = Long.toString(Math.round(closest.easePercent())).replace('-', '−');
-        return new CellContent.Text(Words.text("gauges.closest.cell", closest.size(), ease));
+        return new CellContent.Text(Words.text(Caution.isTight(closest.easePercent()) ? "gauges.closest.tight"
+                : "gauges.closest.cell", closest.size(), ease));
     }
 
     /** A table of a length that follows from the gauge in its first column. */
@@ -148,7 +150,7 @@ final class GaugeSheet {
 
     private void layout() {
         XSSFSheet sheet = cells.sheet();
-        cells.fit(LABEL_COLUMN, 20, 34);
+        cells.fit(LABEL_COLUMN, 20, 42);
         cells.fit(UNIT_COLUMN, 12, 20);
         List<Integer> labels = graded.sizes().stream().map(size -> size.label().length()).toList();
         for (int size = 0; size < labels.size(); size++) {

@@ -29,7 +29,7 @@ final class InstructionsSheet {
     private static final int HEAD_ROW = 2;
     private static final int CHARACTERS_PER_LINE = 56;
     private static final int TEXT_CHARACTERS = 66;
-    private static final int SIZE_CHARACTERS = 44;
+    private static final int SIZE_CHARACTERS = 60;
 
     private final Graded graded;
     private final CellWriter cells;
@@ -50,7 +50,7 @@ final class InstructionsSheet {
         cells.title(TEXT_COLUMN, CHARACTERS_PER_LINE, PatternSheet.title(graded));
         cells.put(1, 0, Words.text(isOfOneSize() ? "instructions.note.one" : "instructions.note"), Look.NOTE);
         cells.put(HEAD_ROW, ROLE_COLUMN, Words.text("column.role"), Look.HEAD);
-        cells.put(HEAD_ROW, TEXT_COLUMN, Words.text("column.printed"), Look.HEAD);
+        cells.put(HEAD_ROW, TEXT_COLUMN, Words.text(isOfOneSize() ? "column.printed.one" : "column.printed"), Look.HEAD);
         if (!isOfOneSize()) {
             for (int size = 0; size < text.sizes().size(); size++) {
                 cells.put(HEAD_ROW, FIRST_SIZE_COLUMN + size, text.sizes().get(size), Look.HEAD);

@@ -5,11 +5,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import org.apache.poi.ss.usermodel.ComparisonOperator;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationConstraint.OperatorType;
+import org.apache.poi.ss.usermodel.PatternFormatting;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFConditionalFormattingRule;
 import org.apache.poi.xssf.usermodel.XSSFDataValidationHelper;
+import org.apache.poi.xssf.usermodel.XSSFPatternFormatting;
+import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
 
 import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.LengthUnit;
@@ -22,6 +29,7 @@ import turnheel.engine.term.Key;
 import turnheel.engine.term.Notation;
 import turnheel.engine.term.Term;
 import turnheel.engine.term.Terms;
+import turnheel.engine.writing.Caution;
 import turnheel.exchange.table.CellContent;
 import turnheel.exchange.workbook.LiveRule.Outside;
 
@@ -81,6 +89,7 @@ final class OwnGauge {
         lengths("gauges.own.fits", KnitterRules.FITS);
         label("gauges.own.ease", "gauges.unit.percent");
         each(KnitterRules.EASE, Digits.TENTHS);
+        warnOfTightness();
         label("gauges.own.off", "gauges.unit.centimetres");
         each(in(LengthUnit.CENTIMETRE, KnitterRules.OFF), Digits.TENTHS);
         answer(answer, row);
@@ -110,6 +119,19 @@ final class OwnGauge {
         validation.createErrorBox(like.label(), Words.text("gauges.range", like.label(), Notation.number(least),
                 Notation.number(most)));
         cells.sheet().addValidationData(validation);
+    }
+
+    /** Marks what is so tight that a caution goes with it, whatever was typed. */
+    private void warnOfTightness() {
+        XSSFSheetConditionalFormatting formats = cells.sheet().getSheetConditionalFormatting();
+        XSSFConditionalFormattingRule tight = formats.createConditionalFormattingRule(ComparisonOperator.LT,
+                Notation.formula(Terms.number(Caution.TIGHT_PERCENT), Key::name));
+        XSSFPatternFormatting ground = tight.createPatternFormatting();
+        ground.setFillBackgroundColor(new XSSFColor(Look.WARNING.ground().rgb()));
+        ground.setFillPattern(PatternFormatting.SOLID_FOREGROUND);
+        tight.createFontFormatting().setFontStyle(Look.WARNING.isItalic(), Look.WARNING.isBold());
+        formats.addConditionalFormatting(new CellRangeAddress[] {new CellRangeAddress(row, row,
+                GaugeSheet.FIRST_SIZE_COLUMN, GaugeSheet.FIRST_SIZE_COLUMN + graded.sizes().size() - 1)}, tight);
     }
 
     private void lengths(String label, Term millimetres) {

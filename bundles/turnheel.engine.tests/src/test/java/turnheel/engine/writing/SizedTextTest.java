@@ -69,4 +69,15 @@ class SizedTextTest {
                 .withSize("S", "body.footLength = 80 mm; body.footCircumference = 80 mm")).sizedTexts();
         assertTrue(lines.stream().anyMatch(line -> line.each().get(1).isEmpty() && line.each().get(0).isPresent()));
     }
+
+    @Test
+    void aSizeThatDoesNotWorkOutLacksTheLinesThatItHasNoNumbersFor() {
+        PatternText text = text(Designs.toeUp64().withSize("N", "body.footCircumference = 250 mm")
+                .withSize("O", "body.footLength = 260 mm; body.footCircumference = 250 mm; foot.rounds = 3"));
+        for (String label : List.of("N", "O")) {
+            String edition = Renderings.plain(text.onlySize(label));
+            assertTrue(edition.contains("Size: " + label), edition);
+            assertTrue(edition.contains("numbers"), edition);
+        }
+    }
 }
