@@ -8,9 +8,11 @@ import static turnheel.engine.term.Terms.greatest;
 import static turnheel.engine.term.Terms.minus;
 import static turnheel.engine.term.Terms.number;
 import static turnheel.engine.term.Terms.plus;
+import static turnheel.engine.term.Terms.rounded;
 import static turnheel.engine.term.Terms.times;
 
 import turnheel.engine.term.Key;
+import turnheel.engine.term.Rounding;
 import turnheel.engine.term.Term;
 
 /**
@@ -46,9 +48,12 @@ public final class KnitterRules {
     public static final Term EASE = times(
             minus(dividedBy(CIRCUMFERENCE, new Term.Reference(FOOT)), number(1)), HUNDRED);
 
-    /** How far in mm the foot that it fits is from the knitter's; the size with the least comes closest. */
-    public static final Term OFF = greatest(minus(FITS, new Term.Reference(FOOT)),
-            minus(new Term.Reference(FOOT), FITS));
+    /**
+     * How far in mm the foot that it fits is from the knitter's; the size with the least comes closest. To a hundredth of a
+     * millimetre, so that a foot in the middle of two sizes is there in every program.
+     */
+    public static final Term OFF = rounded(Rounding.NEAREST, greatest(minus(FITS, new Term.Reference(FOOT)),
+            minus(new Term.Reference(FOOT), FITS)), 2);
 
     private KnitterRules() {
     }

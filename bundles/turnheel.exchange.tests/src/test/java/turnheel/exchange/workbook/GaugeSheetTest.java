@@ -164,6 +164,16 @@ class GaugeSheetTest {
         }
     }
 
+    /** 60 stitches at 8 over an inch fit 8 1/3 in, 66 fit 9 1/6 in; the foot of 8 3/4 in is in the middle of them. */
+    @Test
+    void ofTwoAsNearTheFirstIsTaken() throws IOException {
+        try (XSSFWorkbook workbook = Books.of(Designs.cuffDown())) {
+            assertEquals("36/37", row(workbook, "Knit the counts of").getCell(2).getStringCellValue());
+            type(workbook, Books.named(workbook, "knitter_gauge").getNumericCellValue(), 22.225);
+            assertEquals("36/37", row(workbook, "Knit the counts of").getCell(2).getStringCellValue());
+        }
+    }
+
     @Test
     void whatIsTypedInIsValidated() throws IOException {
         try (XSSFWorkbook workbook = Books.of(Designs.toeUp())) {
