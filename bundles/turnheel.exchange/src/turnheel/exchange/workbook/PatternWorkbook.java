@@ -16,7 +16,10 @@ import turnheel.exchange.imprint.Product;
 import turnheel.exchange.office.FixedZip;
 import turnheel.exchange.office.OneLine;
 
-/** A graded pattern as a workbook with the sheets Pattern, Measurements, Counts and Rounds. */
+/**
+ * A graded pattern as a workbook: title page, measurements, counts, rounds, instructions, round finder table,
+ * gauge-by-size table and yarn, a sheet each.
+ */
 public final class PatternWorkbook {
 
     private final XSSFWorkbook workbook;
@@ -51,6 +54,10 @@ public final class PatternWorkbook {
         sheet(MeasurementsSheet.NAME, MeasurementsSheet::write);
         sheet(CountsSheet.NAME, CountsSheet::write);
         sheet(RoundsSheet.NAME, RoundsSheet::write);
+        sheet(InstructionsSheet.NAME, InstructionsSheet::write);
+        sheet(RoundFinderSheet.NAME, RoundFinderSheet::write);
+        sheet(GaugeSheet.NAME, GaugeSheet::write);
+        sheet(YarnSheet.NAME, YarnSheet::write);
         properties(workbook, PatternSheet.title(graded));
     }
 

@@ -34,6 +34,12 @@ final class PrintLayout {
         sheet.getPrintSetup().setFitWidth((short) 1);
     }
 
+    /** Pages on their side, one page wide: rows with much to say. */
+    static void onItsSide(XSSFSheet sheet, String title) {
+        upright(sheet, title);
+        sheet.getPrintSetup().setLandscape(true);
+    }
+
     /** A table with a column for each size, which can be read however many there are. */
     static void table(XSSFSheet sheet, String title, int sizes) {
         common(sheet, title);

@@ -45,11 +45,12 @@ class PatternWorkbookTest {
     }
 
     @Test
-    void hasTheFourSheetsInTheirOrder() throws IOException {
+    void hasItsSheetsInTheirOrder() throws IOException {
         try (XSSFWorkbook workbook = Books.of(Designs.toeUp())) {
             List<String> names = new ArrayList<>();
             workbook.forEach(sheet -> names.add(sheet.getSheetName()));
-            assertEquals(List.of("Pattern", "Measurements", "Counts", "Rounds"), names);
+            assertEquals(List.of("Pattern", "Measurements", "Counts", "Rounds", "Instructions", "Round finder table",
+                    "Gauge-by-size table", "Yarn"), names);
         }
     }
 
