@@ -126,6 +126,18 @@ enum Words {
     NEW_WRITTEN,
     /** {0} file. */
     SET_UNCHANGED,
+    SET_NOTHING,
+    FORCE_WITHOUT_WORKBOOK,
+    /** {0} file. */
+    WORKBOOK_UNCHANGED,
+    /** {0} workbook, {1} problem. */
+    WORKBOOK_REFUSED,
+    /** {0} workbook, {1} problem, {2} number of others. */
+    WORKBOOK_REFUSED_MORE,
+    /** {0} workbook, {1} problem. */
+    WORKBOOK_STALE,
+    /** {0} file. */
+    DRY_RUN,
     /** {0} file. */
     EXPORT_WRITTEN,
     /** {0} option, {1} file. */

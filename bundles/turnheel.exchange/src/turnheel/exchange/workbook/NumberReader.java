@@ -95,8 +95,9 @@ final class NumberReader {
             return Optional.empty();
         }
         if (parameter.role() == Role.RESULT) {
-            boolean isCounted = before.isPresent() && !sameState;
-            return isCounted ? Optional.empty() : problem(Kind.RESULT, place, Notation.number(value), origins(parameter));
+            // what was counted for another state is another number, though nobody typed it
+            boolean isCounted = graded.rules().rule(parameter.key()).isEmpty();
+            return isCounted && !sameState ? Optional.empty() : problem(Kind.RESULT, place, Notation.number(value), origins(parameter));
         }
         if (parameter.unit().isWhole() && !same(value, Math.rint(value))) {
             return problem(Kind.NOT_WHOLE, place, Notation.number(value), parameter.unit().symbol());
