@@ -63,6 +63,7 @@ class HelpTest {
         if (!verb.equals("new")) {
             Run.of("new", folder.resolve("my-socks.turnheel"), "--sizes", "women").clean();
             Run.of("write", folder.resolve("my-socks.turnheel"), "--to", folder.resolve("manuscript.txt")).clean();
+            Run.of("export", folder.resolve("my-socks.turnheel"), "--to", folder.resolve("edited.xlsx")).clean();
         }
         List<String> examples = Commands.in(Run.of(verb, "--help").out());
         assertFalse(examples.isEmpty());
