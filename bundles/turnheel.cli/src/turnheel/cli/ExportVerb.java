@@ -87,10 +87,15 @@ final class ExportVerb extends Verb {
     }
 
     private String refused(String option, ExportFormat.Kind... kinds) {
+        return refused(option, target, kinds);
+    }
+
+    /** That an option changes nothing in {@code what}, with the endings of the kinds in which it would. */
+    static String refused(String option, String what, ExportFormat.Kind... kinds) {
         String endings = Arrays.stream(ExportFormat.values())
                 .filter(format -> List.of(kinds).contains(format.kind())).map(ExportFormat::ending)
                 .collect(Collectors.joining(", "));
-        return Words.EXPORT_WHOLE.with(option, target, endings);
+        return Words.EXPORT_WHOLE.with(option, what, endings);
     }
 
     /** The pattern, measured as far as it is exported. */
