@@ -76,8 +76,7 @@ public final class Batch {
         }
         List<BatchOutcome> all = new ArrayList<>(plan.unreadable());
         for (int i = 0; i < outcomes.length; i++) {
-            all.add(outcomes[i] != null ? outcomes[i] : new BatchOutcome(plan.items().get(i).source(),
-                    BatchOutcome.State.CANCELLED, 0, 0, "", List.of()));
+            all.add(outcomes[i] != null ? outcomes[i] : cancelled(plan.items().get(i), List.of()));
         }
         return all;
     }
@@ -116,19 +115,25 @@ public final class Batch {
             Graded graded = source.read(plan.folder().resolve(item.source()));
             for (Path output : item.outputs()) {
                 if (isCancelled()) {
-                    return new BatchOutcome(item.source(), BatchOutcome.State.CANCELLED, 0, 0, "", written);
+                    return cancelled(item, written);
                 }
                 write(graded, plan.target().resolve(output));
                 written.add(output);
             }
             return done(item, Checks.of(graded), written);
         } catch (IOException | ExportException failed) {
-            return BatchOutcome.failed(item.source(), failed.getMessage(), written);
+            // an interrupt closes the file that is being written
+            return Thread.currentThread().isInterrupted() ? cancelled(item, written)
+                    : BatchOutcome.failed(item.source(), failed.getMessage(), written);
         } catch (RuntimeException fault) {
             // A fault of the program in one pattern must not cost the others.
             return BatchOutcome.failed(item.source(), Words.text("batch.fault", item.source().toString(), fault.toString()),
                     written);
         }
+    }
+
+    private static BatchOutcome cancelled(BatchPlan.Item item, List<Path> written) {
+        return new BatchOutcome(item.source(), BatchOutcome.State.CANCELLED, 0, 0, "", written);
     }
 
     private void write(Graded graded, Path target) throws ExportException {

@@ -76,6 +76,7 @@ class JsonSchemaTest {
         holds("turnheel-queries-1", "check", fight, "--json");
         holds("turnheel-grade-1", "grade", fight, "--json");
         holds("turnheel-export-1", "export", file, "--to", folder.resolve("gull.csv"), "--json");
+        holds("turnheel-batch-1", "batch", folder, "--to", folder.resolve("out"), "--formats", "csv,svg", "--json");
         holds("turnheel-sizes-1", "sizes", "--json");
         holds("turnheel-sizes-1", "sizes", "men", "--json");
         holds("turnheel-sizes-1", "sizes", Files.writeString(folder.resolve("own.csv"),
@@ -89,7 +90,7 @@ class JsonSchemaTest {
 
     @ParameterizedTest(name = "{0}")
     @ValueSource(strings = {"new", "set", "sizes", "shoe", "grade", "why", "options", "rounds", "yarn-left", "find-round", "text",
-            "queries", "export"})
+            "queries", "export", "batch"})
     void theSchemaRefusesWhatIsNoSuchDocument(String name) throws IOException {
         Schema schema = schema("turnheel-" + name + "-1");
         assertFalse(schema.validate("{\"schema\":\"turnheel-%s/2\"}".formatted(name), InputFormat.JSON).isEmpty());

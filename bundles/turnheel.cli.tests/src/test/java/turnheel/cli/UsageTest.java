@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class UsageTest {
 
-    private static final String VERBS = "new set sizes grade rounds write find-round export check";
+    private static final String VERBS = "new set sizes grade rounds write find-round export batch check";
 
     @TempDir
     private Path folder;
@@ -36,7 +36,7 @@ class UsageTest {
     }
 
     @ParameterizedTest(name = "verb {0}")
-    @CsvSource({"batch", "knit", "''"})
+    @CsvSource({"knit", "''"})
     void aVerbThatIsNotThereIsRefusedWithThoseThatAre(String verb) {
         Run.of(verb, "x.turnheel").refused("there is no verb \"" + verb + "\"", VERBS);
     }
