@@ -63,6 +63,7 @@ public final class ResultTable {
             case CellContent.Text(String value) -> FormulaLookalikes.contains(value) ? TEXT_MARK + value : value;
             case CellContent.Figure(double value) -> Figures.plain(value);
             case CellContent.Formula formula -> throw new IllegalStateException("results hold no formula");
+            case CellContent.TextFormula formula -> throw new IllegalStateException("results hold no formula");
             case CellContent.Empty() -> "";
         };
     }

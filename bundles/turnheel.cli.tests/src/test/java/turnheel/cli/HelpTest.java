@@ -40,7 +40,7 @@ class HelpTest {
         String help = Run.of("--help").clean().out();
         verbs().forEach(verb -> assertTrue(
                 Pattern.compile("(?m)^  %s +[A-Z]".formatted(verb)).matcher(help).find(), help));
-        assertEquals(11, verbs().count());
+        assertEquals(12, verbs().count());
     }
 
     @ParameterizedTest(name = "{0}")
@@ -66,6 +66,9 @@ class HelpTest {
             Run.of("new", folder.resolve("my-socks.turnheel"), "--sizes", "women").clean();
             Run.of("write", folder.resolve("my-socks.turnheel"), "--to", folder.resolve("manuscript.txt")).clean();
             Files.writeString(folder.resolve("results.csv"), "size,key,actual\nM,foot.length,22 cm\n");
+            Run.of("export", folder.resolve("my-socks.turnheel"), "--to", folder.resolve("edited.xlsx")).clean();
+            Path patterns = Files.createDirectory(folder.resolve("my-patterns"));
+            Files.copy(folder.resolve("my-socks.turnheel"), patterns.resolve("my-socks.turnheel"));
         }
         List<String> examples = Commands.in(Run.of(verb, "--help").out());
         assertFalse(examples.isEmpty());

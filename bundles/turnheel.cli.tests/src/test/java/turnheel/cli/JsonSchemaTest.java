@@ -85,6 +85,7 @@ class JsonSchemaTest {
                 "M,foot.stitches,$1,,$2,63,slipped once").replaceFirst("M,testKnit.remarks,Remarks,,,,",
                         "M,testKnit.remarks,Remarks,,,warm,"));
         holds("turnheel-test-knit-1", "test-knit", file, "--results", results, "--json");
+        holds("turnheel-batch-1", "batch", folder, "--to", folder.resolve("out"), "--formats", "csv,svg", "--json");
         holds("turnheel-sizes-1", "sizes", "--json");
         holds("turnheel-sizes-1", "sizes", "men", "--json");
         holds("turnheel-sizes-1", "sizes", Files.writeString(folder.resolve("own.csv"),
@@ -98,7 +99,7 @@ class JsonSchemaTest {
 
     @ParameterizedTest(name = "{0}")
     @ValueSource(strings = {"new", "set", "sizes", "shoe", "grade", "why", "options", "rounds", "yarn-left", "find-round", "text",
-            "queries", "export", "document", "test-knit"})
+            "queries", "export", "document", "test-knit", "batch"})
     void theSchemaRefusesWhatIsNoSuchDocument(String name) throws IOException {
         Schema schema = schema("turnheel-" + name + "-1");
         assertFalse(schema.validate("{\"schema\":\"turnheel-%s/2\"}".formatted(name), InputFormat.JSON).isEmpty());

@@ -19,7 +19,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class UsageTest {
 
-    private static final String VERBS = "new set sizes grade rounds write find-round export handout test-knit check";
+    private static final String VERBS =
+            "new set sizes grade rounds write find-round export batch handout test-knit check";
 
     @TempDir
     private Path folder;
@@ -36,7 +37,7 @@ class UsageTest {
     }
 
     @ParameterizedTest(name = "verb {0}")
-    @CsvSource({"batch", "knit", "''"})
+    @CsvSource({"knit", "''"})
     void aVerbThatIsNotThereIsRefusedWithThoseThatAre(String verb) {
         Run.of(verb, "x.turnheel").refused("there is no verb \"" + verb + "\"", VERBS);
     }
