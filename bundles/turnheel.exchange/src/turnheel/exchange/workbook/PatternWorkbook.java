@@ -10,16 +10,21 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 
 import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 import turnheel.engine.grading.Graded;
+import turnheel.exchange.imprint.ContentHash;
+import turnheel.exchange.imprint.PartWords;
 import turnheel.exchange.imprint.Product;
 
-/** A graded pattern as a workbook with the sheets Pattern, Measurements, Counts and Rounds. */
+/** A graded pattern as a workbook with its sheets; the last two are what an editor signs and what a layouter draws from. */
 public final class PatternWorkbook {
 
     /** The time of every document and of every part in it: an export has no clock, so that it can be compared. */
     private static final LocalDateTime TIME = LocalDateTime.of(2000, 1, 1, 0, 0);
+
+    private static final String LANGUAGE = "en";
 
     private final XSSFWorkbook workbook;
     private final Styles styles;
@@ -53,11 +58,15 @@ public final class PatternWorkbook {
         sheet(MeasurementsSheet.NAME, MeasurementsSheet::write);
         sheet(CountsSheet.NAME, CountsSheet::write);
         sheet(RoundsSheet.NAME, RoundsSheet::write);
+        sheet(QueriesSheet.NAME, QueriesSheet::write);
+        sheet(DrawingSheet.NAME, DrawingSheet::write);
         properties();
     }
 
     private void sheet(String name, BiConsumer<Graded, CellWriter> content) {
-        content.accept(graded, new CellWriter(workbook.createSheet(name), styles, texts));
+        XSSFSheet sheet = workbook.createSheet(name);
+        content.accept(graded, new CellWriter(sheet, styles, texts));
+        PrintLayout.imprint(sheet, ContentHash.of(graded.design()));
     }
 
     private void properties() {
@@ -67,6 +76,11 @@ public final class PatternWorkbook {
         properties.getCoreProperties().setModified(time);
         properties.getCoreProperties().setTitle(SafeText.ofLine(PatternSheet.title(graded)));
         properties.getCoreProperties().setCreator(Product.NAME);
+        properties.getCoreProperties().setSubjectProperty(Words.text("properties.subject",
+                ContentHash.of(graded.design())));
+        properties.getCoreProperties().setKeywords(Words.text("properties.keywords",
+                PartWords.direction(graded.design().direction())));
+        properties.getCoreProperties().getUnderlyingProperties().setLanguageProperty(LANGUAGE);
         properties.getExtendedProperties().setApplication(Product.NAME);
     }
 }
