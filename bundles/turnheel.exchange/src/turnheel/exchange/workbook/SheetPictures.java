@@ -26,6 +26,8 @@ final class SheetPictures {
 
     /** Dense enough for print, and quick to make. */
     private static final double DOTS_PER_INCH = 150;
+    /** Nobody listens to more; the whole title stands on every sheet. */
+    private static final int LONGEST_TITLE = 200;
     private static final double EMU_PER_MM = Units.EMU_PER_CENTIMETER / 10.0;
 
     private final XSSFSheet sheet;
@@ -62,9 +64,14 @@ final class SheetPictures {
         hung.getSpPr().getXfrm().getExt().setCx(width);
         hung.getSpPr().getXfrm().getExt().setCy(height);
         CTNonVisualDrawingProps about = hung.getNvPicPr().getCNvPr();
-        about.setName(SafeText.ofLine(picture.title()));
-        about.setTitle(SafeText.ofLine(picture.title()));
+        about.setName(title(picture));
+        about.setTitle(title(picture));
         about.setDescr(SafeText.ofLine(picture.description()));
+    }
+
+    private static String title(Picture picture) {
+        String title = SafeText.ofLine(picture.title());
+        return title.length() <= LONGEST_TITLE ? title : title.substring(0, LONGEST_TITLE - 1) + "…";
     }
 
     private byte[] bytes(Picture picture, double scale) {
