@@ -9,18 +9,23 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 
 import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 import turnheel.engine.grading.Graded;
+import turnheel.exchange.imprint.ContentHash;
+import turnheel.exchange.imprint.PartWords;
 import turnheel.exchange.imprint.Product;
 import turnheel.exchange.office.FixedZip;
 import turnheel.exchange.office.OneLine;
 
 /**
  * A graded pattern as a workbook: title page, measurements, counts, rounds, instructions, round finder table,
- * gauge-by-size table and yarn, a sheet each.
+ * gauge-by-size table and yarn, what an editor signs, and what a layouter draws from, a sheet each.
  */
 public final class PatternWorkbook {
+
+    private static final String LANGUAGE = "en";
 
     private final XSSFWorkbook workbook;
     private final Styles styles;
@@ -58,11 +63,16 @@ public final class PatternWorkbook {
         sheet(RoundFinderSheet.NAME, RoundFinderSheet::write);
         sheet(GaugeSheet.NAME, GaugeSheet::write);
         sheet(YarnSheet.NAME, YarnSheet::write);
+        sheet(QueriesSheet.NAME, QueriesSheet::write);
+        sheet(DrawingSheet.NAME, DrawingSheet::write);
         properties(workbook, PatternSheet.title(graded));
+        contents();
     }
 
     private void sheet(String name, BiConsumer<Graded, CellWriter> content) {
-        content.accept(graded, new CellWriter(workbook.createSheet(name), styles, texts));
+        XSSFSheet sheet = workbook.createSheet(name);
+        content.accept(graded, new CellWriter(sheet, styles, texts));
+        PrintLayout.imprint(sheet, ContentHash.of(graded.design()));
     }
 
     /** What a workbook says of itself. */
@@ -73,6 +83,16 @@ public final class PatternWorkbook {
         properties.getCoreProperties().setModified(time);
         properties.getCoreProperties().setTitle(OneLine.of(title));
         properties.getCoreProperties().setCreator(Product.NAME);
+        properties.getCoreProperties().getUnderlyingProperties().setLanguageProperty(LANGUAGE);
         properties.getExtendedProperties().setApplication(Product.NAME);
+    }
+
+    /** Which state of which design it holds. */
+    private void contents() {
+        POIXMLProperties properties = workbook.getProperties();
+        properties.getCoreProperties().setSubjectProperty(Words.text("properties.subject",
+                ContentHash.of(graded.design())));
+        properties.getCoreProperties().setKeywords(Words.text("properties.keywords",
+                PartWords.direction(graded.design().direction())));
     }
 }

@@ -64,6 +64,7 @@ public final class TableWorkbook {
             case CellContent.Text text -> Look.TEXT;
             case CellContent.Figure figure -> Look.COMPUTED;
             case CellContent.Formula formula -> Look.COMPUTED;
+            case CellContent.TextFormula formula -> Look.COMPUTED;
             case CellContent.Empty empty -> Look.ENTERED;
         };
     }
