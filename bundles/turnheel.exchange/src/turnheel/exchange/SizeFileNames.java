@@ -15,7 +15,7 @@ import java.util.Set;
 public final class SizeFileNames {
 
     /** Characters of a label in a name; far fewer than any disk takes. */
-    private static final int LONGEST = 60;
+    private static final int LONGEST = 40;
 
     private SizeFileNames() {
     }

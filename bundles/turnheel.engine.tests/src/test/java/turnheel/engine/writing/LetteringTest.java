@@ -32,7 +32,7 @@ class LetteringTest {
     private static final int LONGEST = 32;
 
     static Stream<Draft> everyKindInTwelveSizes() {
-        return WrittenLinesTest.everyKindInBothDirections(Designs.toeUpInTwelveSizes());
+        return Designs.everyKindInBothDirections(Designs.toeUpInTwelveSizes()).stream();
     }
 
     @Test
