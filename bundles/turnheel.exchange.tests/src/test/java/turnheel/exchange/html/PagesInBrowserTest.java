@@ -157,7 +157,7 @@ class PagesInBrowserTest {
 
     /** Characters are those that such a column holds in a usual size of print; longer lists become small tables. */
     @ParameterizedTest(name = "{0} mm")
-    @CsvSource({"60, 32", "84, 45", "130, 70"})
+    @CsvSource({"60, 28", "84, 40", "130, 64"})
     void noLineIsOverfullInANarrowColumnWithTwelveSizes(int mm, int characters) throws IOException, InterruptedException {
         browser.window((int) (mm / MM_PER_PIXEL), 900);
         browser.prefersDark(false);
