@@ -58,13 +58,17 @@ final class PatternFigures {
 
     private void tables(OutlineFigures figures) {
         switch (style.lengths()) {
-            case CENTIMETRES -> blocks.add(table(figures, "centimetres", PrintedLength::centimetres));
+            case CENTIMETRES -> blocks.add(table(figures, "centimetres", this::centimetres));
             case INCHES -> blocks.add(table(figures, "inches", PrintedLength::inches));
             case BOTH -> {
-                blocks.add(table(figures, "centimetres", PrintedLength::centimetres));
+                blocks.add(table(figures, "centimetres", this::centimetres));
                 blocks.add(table(figures, "inches", PrintedLength::inches));
             }
         }
+    }
+
+    private String centimetres(double mm) {
+        return PrintedLength.centimetres(mm).replace(".", style.decimal());
     }
 
     /** A size in each row: however many there are, the table is no wider. */

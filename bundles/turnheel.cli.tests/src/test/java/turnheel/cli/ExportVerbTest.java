@@ -122,6 +122,20 @@ class ExportVerbTest {
     }
 
     @Test
+    void writesAFileForEverySize() throws IOException {
+        Path file = Patterns.toeUp(folder);
+        Path large = folder.resolve("gull-L.svg");
+        Run run = Run.of("export", file, "--each-size", "--to", folder.resolve("gull.svg"), "--json").clean();
+        assertEquals(large.toString(), run.json().get("files").get(1).asText());
+        Path alone = folder.resolve("alone.svg");
+        Run.of("export", file, "--size", "L", "--to", alone).clean();
+        assertEquals(Files.readString(alone), Files.readString(large));
+        Run.of("export", file, "--each-size", "--to", folder.resolve("gull.svg")).refused("gull-M.svg", "--force");
+        Run.of("export", file, "--each-size", "--to", folder.resolve("gull.csv")).refused("gull.csv", "every size");
+        Run.of("export", file, "--each-size", "--size", "L", "--to", folder.resolve("x.svg")).refused("--each-size");
+    }
+
+    @Test
     void drawsTheOutlinesOfAllSizesUnlessToldOtherwise() throws IOException {
         Path file = Patterns.toeUp(folder);
         assertTrue(drawing(file).contains("finished measurements, all sizes</title>"));

@@ -86,6 +86,7 @@ class JsonSchemaTest {
                         "M,testKnit.remarks,Remarks,,,warm,"));
         holds("turnheel-test-knit-1", "test-knit", file, "--results", results, "--json");
         holds("turnheel-batch-1", "batch", folder, "--to", folder.resolve("out"), "--formats", "csv,svg", "--json");
+        holds("turnheel-export-1", "export", file, "--each-size", "--to", folder.resolve("gull.svg"), "--json");
         holds("turnheel-sizes-1", "sizes", "--json");
         holds("turnheel-sizes-1", "sizes", "men", "--json");
         holds("turnheel-sizes-1", "sizes", Files.writeString(folder.resolve("own.csv"),

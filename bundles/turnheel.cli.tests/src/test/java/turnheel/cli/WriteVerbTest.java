@@ -50,6 +50,37 @@ class WriteVerbTest {
     }
 
     @Test
+    void writesAnEditionForEverySize() throws IOException {
+        Path file = Patterns.toeUp(folder);
+        for (String ending : new String[] {".txt", ".md"}) {
+            Path medium = folder.resolve("gull-M" + ending);
+            Path large = folder.resolve("gull-L" + ending);
+            assertEquals(medium + ": written.\n" + large + ": written.\n",
+                    Run.of("write", file, "--each-size", "--to", folder.resolve("gull" + ending)).clean().out());
+            Path alone = folder.resolve("alone" + ending);
+            Run.of("write", file, "--size", "L", "--to", alone).clean();
+            assertEquals(Files.readString(alone), Files.readString(large));
+            assertFalse(Files.exists(folder.resolve("gull" + ending)));
+            Files.delete(medium);
+            Run.of("write", file, "--each-size", "--to", folder.resolve("gull" + ending)).refused(large, "--force");
+            assertFalse(Files.exists(medium));
+        }
+        Run.of("write", file, "--each-size").refused("--to");
+        Run.of("write", file, "--each-size", "--size", "M", "--to", folder.resolve("x.txt")).refused("--size");
+    }
+
+    @Test
+    void putsLongListsIntoSmallTables() {
+        Path file = Patterns.toeUp(folder);
+        Run run = Run.of("write", file, "--tables", "16").clean();
+        assertTrue(run.out().contains("\nMeasurements and materials: what A"), run.out());
+        // 200 and 225 mm around the foot, 64 and 72 stitches at 32 over 10 cm
+        assertTrue(run.out().contains("Finished measurements: foot circumference 20 (22.5) cm"), run.out());
+        assertFalse(Run.of("write", file, "--tables", "400").clean().out().contains("what A"));
+        Run.of("write", file, "--tables", "3").refused("--tables 3", "16", "400");
+    }
+
+    @Test
     void writesInAHouseStyleThatShips() {
         Run run = Run.of("write", Patterns.toeUp(folder), "--style", "longhand").clean();
         assertTrue(run.out().contains("Repeat increase round and closing round 10 [11] more times. 64 [72] stitches.\n"),

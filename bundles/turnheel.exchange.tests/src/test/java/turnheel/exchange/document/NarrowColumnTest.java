@@ -16,6 +16,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -37,8 +38,9 @@ import turnheel.engine.writing.SmallTable;
 import turnheel.exchange.typeface.Typeface;
 
 /**
- * Twelve sizes in narrow columns, broken into lines by the platform's own line breaker with the widths of the shipped
- * typeface at 9 points: no line is too wide, and none ends where the text forbids it.
+ * Twelve sizes in narrow columns, broken into lines by the platform's own measurer of lines with the widths of the shipped
+ * typeface at 9 points: no line is too wide, and none ends where the text forbids it. The platform's own rules for the ends
+ * of lines know neither word joiners nor that a comma never begins a line.
  */
 class NarrowColumnTest {
 
@@ -67,10 +69,10 @@ class NarrowColumnTest {
                 .map(style -> longest == 0 ? style : style.inColumn(longest)).toList();
     }
 
-    @ParameterizedTest(name = "{0} mm, lists of more than {1} characters in tables (0: none)")
-    @CsvSource({"60, 0", "60, 28", "84, 0", "84, 40", "130, 0", "130, 64"})
-    void noLineIsTooWideAndNoneEndsWithinWhatBelongsTogether(int mm, int longest) {
-        double column = mm * POINTS_PER_MM;
+    @ParameterizedTest(name = "{1} mm, lists of more than {0} characters in tables (0: none)")
+    @CsvSource({"0, 60 84 130", "28, 60", "40, 84", "64, 130"})
+    void noLineIsTooWideAndNoneEndsWithinWhatBelongsTogether(int longest, String mm) {
+        List<Double> columns = Stream.of(mm.split(" ")).map(its -> Integer.parseInt(its) * POINTS_PER_MM).toList();
         Set<String> seen = new HashSet<>();
         List<String> faults = new ArrayList<>();
         for (HouseStyle style : styles(longest)) {
@@ -78,21 +80,23 @@ class NarrowColumnTest {
                 PatternText text = Manuscripts.write(graded, style);
                 for (Lettered lettered : text.lettered()) {
                     String paragraph = text.unbroken(lettered.paragraph());
-                    if (seen.add(paragraph)) {
-                        lines(paragraph, column).forEach(line -> check(line, column, faults));
+                    boolean unseen = seen.add(paragraph);
+                    for (double column : columns) {
+                        if (unseen) {
+                            lines(paragraph, column).forEach(line -> check(line, column, faults));
+                        }
+                        lettered.tables().stream().filter(table -> width(table) > column)
+                                .forEach(table -> faults.add("table " + table));
                     }
-                    lettered.tables().stream().filter(table -> width(table) > column)
-                            .forEach(table -> faults.add("table " + table));
                 }
             }
         }
         assertEquals(List.of(), faults.stream().distinct().limit(20).toList());
-        assertTrue(seen.size() > 1000, "only " + seen.size() + " paragraphs");
+        assertTrue(seen.size() > 500, "only " + seen.size() + " paragraphs");
     }
 
     private static void check(String line, double column, List<String> faults) {
-        boolean ends = line.endsWith(" ") || line.endsWith(String.valueOf(NoBreak.BREAK)) || line.endsWith("\n")
-                || line.matches("(?s).*\\p{L}-");
+        boolean ends = line.endsWith(" ") || line.endsWith("\n") || line.matches("(?s).*\\p{L}-");
         if (!ends || width(line.stripTrailing()) > column) {
             faults.add(line);
         }
@@ -102,7 +106,7 @@ class NarrowColumnTest {
     private static List<String> lines(String paragraph, double column) {
         AttributedString text = new AttributedString(paragraph);
         text.addAttribute(TextAttribute.FONT, FONT);
-        LineBreakMeasurer measurer = new LineBreakMeasurer(text.getIterator(), EXACT);
+        LineBreakMeasurer measurer = new LineBreakMeasurer(text.getIterator(), new Ends(), EXACT);
         List<String> lines = new ArrayList<>();
         while (measurer.getPosition() < paragraph.length()) {
             int from = measurer.getPosition();
@@ -140,7 +144,7 @@ class NarrowColumnTest {
         HouseStyle style = HouseStyles.shipped("clusters").inColumn(28);
         Graded graded = EVERY_KIND.getFirst();
         PatternText text = Manuscripts.write(graded, style);
-        List<Block> blocks = PatternDocument.of(graded, style, java.util.Optional.empty()).blocks();
+        List<Block> blocks = PatternDocument.of(graded, style, Optional.empty()).blocks();
         List<SmallTable> tables = text.lettered().stream().flatMap(lettered -> lettered.tables().stream()).toList();
         List<Block.Table> made = blocks.stream().flatMap(block -> block instanceof Block.Table table ? Stream.of(table)
                 : Stream.empty()).toList();

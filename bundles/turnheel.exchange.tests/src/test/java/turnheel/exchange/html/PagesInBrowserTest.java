@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -22,19 +23,28 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 import com.fasterxml.jackson.databind.JsonNode;
 
+import turnheel.engine.grading.Graded;
+import turnheel.engine.wording.HouseStyle;
+import turnheel.engine.wording.HouseStyles;
+import turnheel.engine.yarn.Patterns;
+import turnheel.exchange.Designs;
+import turnheel.exchange.NastyTexts;
 import turnheel.exchange.document.Block;
 import turnheel.exchange.document.Document;
+import turnheel.exchange.document.PatternDocument;
+import turnheel.exchange.document.Purpose;
 
 /** Pages as people meet them: in a real browser, light and dark, wide and narrow, heard and printed. */
 class PagesInBrowserTest {
 
     private static final Path PICTURES = Path.of("target", "pages");
     private static final double MM_PER_PIXEL = 25.4 / 96;
+    private static final Graded TWELVE = Patterns.grade(Designs.twelve());
 
     /**
      * Every rule for WCAG 2.2 AA, and what the checker's authors hold to be good practice. Inside a picture the checker
@@ -145,14 +155,45 @@ class PagesInBrowserTest {
         assertEquals(List.of(), violations());
     }
 
+    /** Characters are those that such a column holds in a usual size of print; longer lists become small tables. */
     @ParameterizedTest(name = "{0} mm")
-    @ValueSource(ints = {60, 84, 130})
-    void noLineIsOverfullInANarrowColumnWithTwelveSizes(int mm) throws IOException, InterruptedException {
+    @CsvSource({"60, 28", "84, 40", "130, 64"})
+    void noLineIsOverfullInANarrowColumnWithTwelveSizes(int mm, int characters) throws IOException, InterruptedException {
         browser.window((int) (mm / MM_PER_PIXEL), 900);
         browser.prefersDark(false);
-        open("twelve");
-        Files.write(PICTURES.resolve("column-%d.png".formatted(mm)), browser.screenshot());
-        assertEquals(List.of(), list(browser.evaluate(OVERFULL)));
+        for (String name : HouseStyles.SHIPPED) {
+            HouseStyle style = HouseStyles.shipped(name);
+            for (HouseStyle set : List.of(style, style.inColumn(characters))) {
+                String file = "column-%d-%s%s".formatted(mm, name, set.equals(style) ? "" : "-tables");
+                open(file, Pages.text(PatternDocument.of(TWELVE, set, Optional.empty())));
+                assertEquals(List.of(), list(browser.evaluate(OVERFULL)), file);
+                Files.write(PICTURES.resolve(file + ".png"), browser.screenshot());
+            }
+        }
+    }
+
+    @Test
+    void nastyTextsDoNothing() throws IOException, InterruptedException {
+        List<String> nasty = NastyTexts.all();
+        List<Block> blocks = new ArrayList<>();
+        nasty.forEach(text -> blocks.addAll(List.of(new Block.Heading(1, text),
+                new Block.Paragraph(Purpose.INSTRUCTION, text), new Block.Entries(false, List.of(text)),
+                new Block.Terms(List.of(new Block.Term(text, text))), new Block.Table(text, List.of("Size", text),
+                        List.of(new Block.Row(List.of(new Block.Cell.Words(text), new Block.Cell.Figure(text))))))));
+        String title = String.join(" ", NastyTexts.MARKUP);
+        browser.window(320, 700);
+        browser.prefersDark(false);
+        Path file = open("nasty", Pages.text(new Document(title, title, nasty, blocks)));
+        Files.write(PICTURES.resolve("nasty.png"), browser.screenshot());
+        assertEquals(List.of(file.toUri().toString()), browser.requests());
+        assertEquals(List.of(), browser.complaints());
+        assertEquals(0, browser.evaluate("document.querySelectorAll('script, img, svg, iframe, link, style ~ *').length")
+                .asInt());
+        assertEquals(nasty.size(), browser.evaluate("document.querySelectorAll('h2').length").asInt());
+        assertEquals(nasty.size(), browser.evaluate("document.querySelector('footer').children.length").asInt());
+        assertTrue(browser.evaluate("document.title").asText().startsWith("<script>document.title='run'</script>"));
+        assertTrue(browser.evaluate("document.documentElement.scrollWidth").asInt() <= 320);
+        assertTrue(browser.printed().length > 0);
     }
 
     @ParameterizedTest
@@ -199,6 +240,16 @@ class PagesInBrowserTest {
 
     private static String withoutBlanks(String text) {
         return text.replaceAll("[\\s\\u00A0\\u2060]+", "");
+    }
+
+    @Test
+    void anOverfullLineIsFound() throws IOException, InterruptedException {
+        browser.window(320, 700);
+        String line = "Unbreakable".repeat(30);
+        open("overfull", Pages.text(new Document("Overfull", "", List.of(),
+                List.of(new Block.Paragraph(Purpose.BODY, line), new Block.Paragraph(Purpose.BODY, "K to end.")))));
+        List<String> found = list(browser.evaluate(OVERFULL));
+        assertTrue(found.contains(line) && !found.contains("K to end."), found.toString());
     }
 
     @Test
