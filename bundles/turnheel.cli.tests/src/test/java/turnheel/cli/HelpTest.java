@@ -38,7 +38,7 @@ class HelpTest {
         String help = Run.of("--help").clean().out();
         verbs().forEach(verb -> assertTrue(
                 Pattern.compile("(?m)^  %s +[A-Z]".formatted(verb)).matcher(help).find(), help));
-        assertEquals(9, verbs().count());
+        assertEquals(10, verbs().count());
     }
 
     @ParameterizedTest(name = "{0}")
@@ -62,6 +62,7 @@ class HelpTest {
     void everyExampleWorks(String verb) {
         if (!verb.equals("new")) {
             Run.of("new", folder.resolve("my-socks.turnheel"), "--sizes", "women").clean();
+            Run.of("new", folder.resolve("my-socks-2.turnheel"), "--sizes", "women", "--toe", "wedge").clean();
             Run.of("write", folder.resolve("my-socks.turnheel"), "--to", folder.resolve("manuscript.txt")).clean();
         }
         List<String> examples = Commands.in(Run.of(verb, "--help").out());

@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class UsageTest {
 
-    private static final String VERBS = "new set sizes grade rounds write find-round export check";
+    private static final String VERBS = "new set sizes grade rounds write find-round export check errata";
 
     @TempDir
     private Path folder;
