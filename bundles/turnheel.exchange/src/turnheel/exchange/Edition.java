@@ -20,6 +20,11 @@ public record Edition(Drawn.What drawn, Optional<String> size, HouseStyle style)
         return new Edition(Drawn.What.OUTLINE, Optional.empty(), HouseStyles.usual());
     }
 
+    /** The same for one size alone. */
+    public Edition onlySize(String label) {
+        return new Edition(drawn, Optional.of(label), style);
+    }
+
     Drawn drawing() {
         return new Drawn(drawn, size);
     }

@@ -37,6 +37,25 @@ public final class NoBreak {
         return whole.toString();
     }
 
+    /**
+     * Where a line may end next, for layouts whose own rules know less: after a blank, at {@link #BREAK}, and after a
+     * hyphen between two letters.
+     *
+     * @param from where the line begins, or a place where it may end
+     * @return the first character of the line after it; the length of the text where there is no further place
+     */
+    public static int nextEnd(String text, int from) {
+        for (int at = from + 1; at < text.length(); at++) {
+            char before = text.charAt(at - 1);
+            boolean inWord = before == '-' && at > 1 && Character.isLetter(text.charAt(at - 2))
+                    && Character.isLetter(text.charAt(at));
+            if (before == ' ' && text.charAt(at) != ' ' || before == BREAK || inWord) {
+                return at;
+            }
+        }
+        return text.length();
+    }
+
     /** The text in ordinary characters, for files that no layout has read yet. */
     public static String ordinary(String text) {
         StringBuilder ordinary = new StringBuilder();

@@ -45,20 +45,6 @@ class ListMarksTest {
         assertEquals("1\u00A0(2,\u200B3)", new ListMarks(" (", ",", ")", 0).unbroken(upTo(3)));
     }
 
-    @ParameterizedTest(name = "{0}")
-    @CsvSource(delimiter = '|', textBlock = """
-            EU 38     | EU\u00A038
-            7 3/4     | 7\u00A03/4
-            S/M       | S/\u2060M
-            2\u20134 y | 2\u2013\u20604\u00A0y
-            Lady-L    | Lady\u2011L
-            -5        | -5
-            \u2013    | \u2013
-            """)
-    void holdsOneValueTogether(String value, String whole) {
-        assertEquals(whole, NoBreak.whole(value));
-    }
-
     @Test
     void refusesGroupsThatNoBracketShows() {
         String message = assertThrows(IllegalArgumentException.class, () -> HouseStyles.read("own", Map.of(
