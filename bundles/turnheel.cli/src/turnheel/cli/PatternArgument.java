@@ -29,6 +29,15 @@ final class PatternArgument {
     @Parameters(index = "0", paramLabel = "FILE", descriptionKey = "pattern-file")
     private String name;
 
+    /** Filled in by the command line. */
+    PatternArgument() {
+    }
+
+    /** One more pattern file that the same command is about. */
+    PatternArgument(String name) {
+        this.name = name;
+    }
+
     /** The name as it was given, for messages. */
     String name() {
         return name;

@@ -93,6 +93,7 @@ class JsonSchemaTest {
                 "size,foot-length\nM,24 cm\nS,22\n"), "--json");
         holds("turnheel-shoe-1", "sizes", "--shoe", "UK 7", "--json");
         Path cuffDown = Patterns.cuffDown(folder);
+        holds("turnheel-errata-1", "errata", file, cuffDown, "--json");
         holds("turnheel-rounds-1", "rounds", cuffDown, "--json", "--size", "L");
         Run.of("set", cuffDown, "yarn=Ledge Four: 420m/100g");
         holds("turnheel-yarn-left-1", "rounds", cuffDown, "--json", "--size", "L", "--grams-left", "20");
@@ -100,7 +101,7 @@ class JsonSchemaTest {
 
     @ParameterizedTest(name = "{0}")
     @ValueSource(strings = {"new", "set", "sizes", "shoe", "grade", "why", "options", "rounds", "yarn-left", "find-round", "text",
-            "queries", "export", "document", "test-knit", "batch"})
+            "queries", "export", "document", "test-knit", "batch", "errata"})
     void theSchemaRefusesWhatIsNoSuchDocument(String name) throws IOException {
         Schema schema = schema("turnheel-" + name + "-1");
         assertFalse(schema.validate("{\"schema\":\"turnheel-%s/2\"}".formatted(name), InputFormat.JSON).isEmpty());

@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class UsageTest {
 
     private static final String VERBS =
-            "new set sizes grade rounds write find-round export batch handout test-knit check";
+            "new set sizes grade rounds write find-round export batch handout test-knit check errata";
 
     @TempDir
     private Path folder;
