@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 
 import turnheel.engine.grading.Graded;
 import turnheel.engine.wording.HouseStyles;
+import turnheel.engine.wording.NoBreak;
 import turnheel.engine.writing.Manuscripts;
 import turnheel.engine.writing.PatternText;
 import turnheel.engine.writing.Role;
@@ -52,6 +53,6 @@ class PatternDocumentTest {
         return document.blocks().stream()
                 .filter(block -> block instanceof Block.Paragraph(Purpose purpose, String text)
                         && purpose == Purpose.INSTRUCTION)
-                .map(block -> ((Block.Paragraph) block).text()).toList();
+                .map(block -> NoBreak.ordinary(((Block.Paragraph) block).text())).toList();
     }
 }
