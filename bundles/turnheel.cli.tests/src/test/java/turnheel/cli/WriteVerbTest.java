@@ -71,11 +71,15 @@ class WriteVerbTest {
 
     @Test
     void putsLongListsIntoSmallTables() {
-        Path file = Patterns.toeUp(folder);
+        Path file = Patterns.with(folder.resolve("gull.turnheel"), "--size", "XL: foot-length=275mm foot-circumference=265mm "
+                + "ankle-circumference=250mm heel-circumference=360mm leg-height=250mm", "--size",
+                "XXL: foot-length=290mm foot-circumference=280mm ankle-circumference=265mm heel-circumference=380mm "
+                        + "leg-height=260mm");
         Run run = Run.of("write", file, "--tables", "16").clean();
         assertTrue(run.out().contains("\nMeasurements and materials: what A"), run.out());
-        // 200 and 225 mm around the foot, 64 and 72 stitches at 32 over 10 cm
-        assertTrue(run.out().contains("Finished measurements: foot circumference 20 (22.5) cm"), run.out());
+        // the feet of 225, 250, 265 and 280 mm, as they were given
+        assertTrue(run.out().contains("\nTo fit: foot circumference A cm / B in; foot length C cm / D in\n"), run.out());
+        assertTrue(run.out().contains("Size     A\nM     22.5\nL       25\nXL    26.5\nXXL     28\n"), run.out());
         assertFalse(Run.of("write", file, "--tables", "400").clean().out().contains("what A"));
         Run.of("write", file, "--tables", "3").refused("--tables 3", "16", "400");
     }
