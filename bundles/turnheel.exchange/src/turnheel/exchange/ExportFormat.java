@@ -122,7 +122,7 @@ public enum ExportFormat {
             case DRAWING -> SvgWriter.write(edition.drawing().of(graded), out);
             case PAGE -> write(PatternDocument.of(graded, edition.style(), edition.size()), out);
             case PRINT -> write(draws(edition)
-                    ? PatternDocument.ofPicture(graded.design(), edition.drawing().of(graded))
+                    ? PatternDocument.ofDrawing(graded, edition.drawing())
                     : PatternDocument.of(graded, edition.style(), edition.size()), out);
         }
     }
