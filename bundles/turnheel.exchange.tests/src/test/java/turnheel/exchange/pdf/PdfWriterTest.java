@@ -194,8 +194,9 @@ class PdfWriterTest {
                 PDFTextStripper one = new PDFTextStripper();
                 one.setStartPage(page);
                 one.setEndPage(page);
-                assertEquals(1, Collections.frequency(one.getText(document).lines().map(String::strip).toList(),
-                        "Round Stitches"), "page " + page);
+                List<String> lines = one.getText(document).lines().map(String::strip).toList();
+                boolean holdsRows = lines.stream().anyMatch(line -> line.startsWith("round "));
+                assertEquals(holdsRows ? 1 : 0, Collections.frequency(lines, "Round Stitches"), "page " + page);
             }
             List<String> scopes = PdfFile.elements(document).stream()
                     .filter(element -> element.getStructureType().equals("TH"))
