@@ -105,7 +105,7 @@ final class PageMarkup {
         String id = "heading-" + ++headings;
         heading.setAttribute("id", id);
         Element bookmark = child(bookmarks, "bookmark");
-        bookmark.setAttribute("name", PrintedText.of(text));
+        bookmark.setAttribute("name", PrintedText.said(text));
         bookmark.setAttribute("href", "#" + id);
     }
 
@@ -174,7 +174,7 @@ final class PageMarkup {
             Element object = child(figure, "object");
             object.setAttribute("data", String.valueOf(pictures.size()));
             object.setAttribute("alt",
-                    PrintedText.of("%s. %s".formatted(page.picture().title(), page.picture().description())));
+                    PrintedText.said("%s. %s".formatted(page.picture().title(), page.picture().description())));
             object.setAttribute("style", "width:%smm;height:%smm".formatted(page.width(), page.height()));
             pictures.add(page.picture());
         }
