@@ -133,7 +133,7 @@ public enum ExportFormat {
             case PAGE, MANUSCRIPT, MARKDOWN ->
                 write(PatternDocument.of(graded, edition.style(), edition.size()), out);
             case PRINT -> write(draws(edition)
-                    ? PatternDocument.ofPicture(graded.design(), edition.drawing().of(graded))
+                    ? PatternDocument.ofDrawing(graded, edition.drawing())
                     : PatternDocument.of(graded, edition.style(), edition.size()), out);
         }
     }

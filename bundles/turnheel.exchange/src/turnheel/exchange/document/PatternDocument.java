@@ -14,6 +14,7 @@ import turnheel.engine.writing.Manuscripts;
 import turnheel.engine.writing.Paragraph;
 import turnheel.engine.writing.PatternText;
 import turnheel.engine.writing.SmallTable;
+import turnheel.exchange.drawing.Drawn;
 
 /** A written pattern with its drawings, ready for a layout: for all sizes, or as an edition of one. */
 public final class PatternDocument {
@@ -40,9 +41,11 @@ public final class PatternDocument {
         return new PatternDocument(graded, style, only).document();
     }
 
-    /** One drawing of a design and nothing else. */
-    public static Document ofPicture(Design design, Picture picture) {
-        return new Document(picture.title(), picture.description(), Imprint.of(design), List.of(new Block.Drawn(picture)));
+    /** What is drawn of a pattern, and nothing else. */
+    public static Document ofDrawing(Graded graded, Drawn drawn) {
+        Picture whole = drawn.of(graded);
+        return new Document(whole.title(), whole.description(), Imprint.of(graded.design()),
+                drawn.each(graded).stream().<Block>map(Block.Drawn::new).toList());
     }
 
     private Document document() {

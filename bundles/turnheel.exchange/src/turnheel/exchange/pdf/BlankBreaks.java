@@ -2,7 +2,7 @@ package turnheel.exchange.pdf;
 
 import com.openhtmltopdf.extend.FSTextBreaker;
 
-/** Lets a line break after a blank and nowhere else, as the texts of documents promise. */
+/** Lets a line break after a blank or the mark for a break and nowhere else, as the texts of documents promise. */
 final class BlankBreaks implements FSTextBreaker {
 
     private static final int DONE = -1;
@@ -21,8 +21,10 @@ final class BlankBreaks implements FSTextBreaker {
         if (place >= text.length()) {
             return DONE;
         }
-        int blank = text.indexOf(' ', place);
-        place = blank < 0 ? text.length() : blank + 1;
+        while (place < text.length() && text.charAt(place) != ' ' && text.charAt(place) != PrintedText.BREAK) {
+            place++;
+        }
+        place = Math.min(place + 1, text.length());
         return place;
     }
 }

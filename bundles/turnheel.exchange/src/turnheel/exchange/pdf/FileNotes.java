@@ -35,8 +35,8 @@ final class FileNotes {
      */
     static void put(Document document, String content, PDDocument file) throws IOException {
         PDDocumentInformation information = new PDDocumentInformation();
-        information.setTitle(PrintedText.of(document.title()));
-        information.setSubject(PrintedText.of(document.subject()));
+        information.setTitle(PrintedText.said(document.title()));
+        information.setSubject(PrintedText.said(document.subject()));
         information.setCreator(Product.NAME);
         information.setProducer(Product.NAME);
         file.setDocumentInformation(information);
@@ -98,7 +98,7 @@ final class FileNotes {
                 </rdf:RDF>
                 </x:xmpmeta>
                 <?xpacket end="w"?>
-                """.formatted(XmlText.escaped(PrintedText.of(document.title())),
-                XmlText.escaped(PrintedText.of(document.subject())), Document.LANGUAGE, Product.NAME);
+                """.formatted(XmlText.escaped(PrintedText.said(document.title())),
+                XmlText.escaped(PrintedText.said(document.subject())), Document.LANGUAGE, Product.NAME);
     }
 }

@@ -21,6 +21,7 @@ import turnheel.exchange.document.Document;
  */
 final class PageMarkup {
 
+    private static final int LONGEST_RUNNING_TITLE = 60;
     private static final int MANY_COLUMNS = 8;
     private static final int CROWDED_COLUMNS = 13;
 
@@ -66,7 +67,7 @@ final class PageMarkup {
     }
 
     private void write() {
-        text(body, "div", "running-title", document.title());
+        text(body, "div", "running-title", shortened(document.title()));
         text(body, "div", "running-imprint", String.join(" ", document.imprint()));
         heading("h1", document.title());
         document.blocks().forEach(this::block);
@@ -75,6 +76,12 @@ final class PageMarkup {
                 ? element : body, "div");
         mark(imprint, "imprint");
         document.imprint().forEach(line -> text(imprint, "p", "", line));
+    }
+
+    /** What fits into a line at the head of a page. */
+    private static String shortened(String title) {
+        return title.codePointCount(0, title.length()) <= LONGEST_RUNNING_TITLE ? title
+                : title.substring(0, title.offsetByCodePoints(0, LONGEST_RUNNING_TITLE)) + "…";
     }
 
     private void block(Block block) {
@@ -98,7 +105,7 @@ final class PageMarkup {
         String id = "heading-" + ++headings;
         heading.setAttribute("id", id);
         Element bookmark = child(bookmarks, "bookmark");
-        bookmark.setAttribute("name", PrintedText.of(text));
+        bookmark.setAttribute("name", PrintedText.said(text));
         bookmark.setAttribute("href", "#" + id);
     }
 
@@ -167,7 +174,7 @@ final class PageMarkup {
             Element object = child(figure, "object");
             object.setAttribute("data", String.valueOf(pictures.size()));
             object.setAttribute("alt",
-                    PrintedText.of("%s. %s".formatted(page.picture().title(), page.picture().description())));
+                    PrintedText.said("%s. %s".formatted(page.picture().title(), page.picture().description())));
             object.setAttribute("style", "width:%smm;height:%smm".formatted(page.width(), page.height()));
             pictures.add(page.picture());
         }

@@ -17,6 +17,8 @@ record PagePicture(Picture picture, double scale, boolean onItsSide) {
     /** The least height of letters on paper, in mm: between five and six points, the size of the notes below a text. */
     private static final double LEAST_LETTERS = 1.9;
     private static final double USUAL_LETTERS = 3.2;
+    /** From which share of its largest size on a picture shares its page with another. */
+    private static final double NEARLY = 0.85;
     private static final int MOST_ACROSS = 4;
     private static final int MOST_PIECES = 12;
 
@@ -49,8 +51,9 @@ record PagePicture(Picture picture, double scale, boolean onItsSide) {
 
     /** Upright where that can be read: a reader who turns no page is happier. */
     private static PagePicture best(Picture picture, double letters, double taken) {
-        PagePicture upright = new PagePicture(picture,
-                scale(picture, PrintStyle.WIDTH, PrintStyle.HEIGHT - taken), false);
+        double largest = scale(picture, PrintStyle.WIDTH, PrintStyle.HEIGHT - taken);
+        double half = scale(picture, PrintStyle.WIDTH, PrintStyle.HALF_HEIGHT);
+        PagePicture upright = new PagePicture(picture, half >= NEARLY * largest ? half : largest, false);
         PagePicture side = new PagePicture(picture,
                 scale(picture, PrintStyle.WIDE_WIDTH, PrintStyle.WIDE_HEIGHT - taken), true);
         return upright.isLegible(letters) || upright.scale >= side.scale ? upright : side;

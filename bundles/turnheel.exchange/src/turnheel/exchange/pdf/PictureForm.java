@@ -173,7 +173,7 @@ final class PictureForm {
             case BOLD -> Typeface.BOLD;
         };
         PDFont font = faces.font(face);
-        String printed = faces.printable(face, PrintedText.of(text.text()));
+        String printed = faces.printable(face, PrintedText.said(text.text()));
         double width = text.size() * font.getStringWidth(printed) / THOUSANDTHS;
         double left = text.at().x() - switch (text.anchor()) {
             case START -> 0;

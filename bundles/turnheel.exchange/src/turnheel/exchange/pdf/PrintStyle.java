@@ -13,6 +13,8 @@ final class PrintStyle {
     static final double WIDTH = 168;
     /** Height of the text on an upright page, in mm. */
     static final double HEIGHT = 247;
+    /** Height of a picture of which an upright page has two and the imprint, in mm. */
+    static final double HALF_HEIGHT = 104;
     /** Width of the text on a page on its side, in mm. */
     static final double WIDE_WIDTH = 255;
     /** Height of the text on a page on its side, in mm. */
