@@ -112,6 +112,10 @@ public final class HandOut {
     private void reading(Lesson lesson, List<Lesson.Worked> rounds) {
         List<Block.Term> terms = new ArrayList<>();
         for (Sign sign : signs(lesson)) {
+            if (sign == Sign.EDGE && lesson.topic() != Topic.CAST_ON) {
+                // the page of the cast-on tells it, and picked-up stitches have a look of their own
+                continue;
+            }
             terms.add(new Block.Term(capital(PlaceText.of(sign)), Words.text("sign." + sign.name())));
         }
         Set<Look> looks = new LinkedHashSet<>();
