@@ -107,7 +107,8 @@ class HandOutTest {
     @Test
     void rowsShowWhatIsWorkedInThem() {
         Graded graded = Designs.toeUp64().graded();
-        Lesson heel = Lessons.of(graded).stream().filter(lesson -> lesson.topic() == Topic.HEEL).findFirst().orElseThrow();
+        Lesson heel = Lessons.of(graded).stream().filter(lesson -> lesson.topic() == Topic.HEEL).findFirst()
+                .orElseThrow();
         List<Block.Row> rows = RoundsTable.of(graded, heel).rows();
         assertEquals(List.of("1–22", "31–10", "23–44", "11–32"), rows.stream()
                 .map(row -> ((Block.Cell.Figure) row.cells().get(1)).text()).toList());
