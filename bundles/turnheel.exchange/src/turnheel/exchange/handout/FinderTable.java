@@ -15,6 +15,8 @@ import turnheel.exchange.document.Block;
  */
 final class FinderTable {
 
+    private static final int OPEN = 2;
+
     private FinderTable() {
     }
 
@@ -29,8 +31,18 @@ final class FinderTable {
                 from = to;
             }
         }
-        return new Block.Table(caption, List.of(Words.text("finder.round"), Words.text("finder.stitches"),
-                Words.text("finder.open"), Words.text("finder.lookFor"), Words.text("finder.next")), rows);
+        List<String> head = List.of(Words.text("finder.round"), Words.text("finder.stitches"),
+                Words.text("finder.open"), Words.text("finder.lookFor"), Words.text("finder.next"));
+        boolean noneOpen = places.stream().allMatch(place -> place.openYarnOvers() == 0);
+        return noneOpen ? new Block.Table(caption, without(head), rows.stream()
+                .map(row -> new Block.Row(without(row.cells()))).toList()) : new Block.Table(caption, head, rows);
+    }
+
+    /** Without the column of open yarn-overs, in a technique that has none. */
+    private static <T> List<T> without(List<T> cells) {
+        List<T> others = new ArrayList<>(cells);
+        others.remove(OPEN);
+        return others;
     }
 
     private static boolean sameLine(Place one, Place other) {
@@ -50,8 +62,7 @@ final class FinderTable {
     }
 
     private static String lookFor(Place first, Place last) {
-        String sign = PlaceText.of(first.sign());
-        return !RoundsTable.isFlat(first.first()) ? sign : Words.text("finder.worked", sign,
+        return !RoundsTable.isFlat(first.first()) ? PlaceText.of(first.sign()) : Words.text("finder.worked",
                 RoundsTable.range(RoundsTable.takes(first.first()), RoundsTable.takes(last.last())));
     }
 

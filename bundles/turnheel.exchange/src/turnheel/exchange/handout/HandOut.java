@@ -1,7 +1,6 @@
 package turnheel.exchange.handout;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -22,7 +21,9 @@ import turnheel.exchange.document.Purpose;
 
 /**
  * Hand-outs for those who learn a pattern's techniques: for each what it is and when it stops, its rounds in every
- * size, how to read the knitting, how to mend the usual slips, and for one size the round finder and a chart.
+ * size, how to read the knitting, how to mend the usual slips, and for one size the round finder and a chart. On A4
+ * paper a technique takes one page where its finder is short (cast-on, cuff, short rows, last stitches), else two; a
+ * chart that does not fit below the finder gets a page of its own.
  */
 public final class HandOut {
 
@@ -112,6 +113,10 @@ public final class HandOut {
     private void reading(Lesson lesson, List<Lesson.Worked> rounds) {
         List<Block.Term> terms = new ArrayList<>();
         for (Sign sign : signs(lesson)) {
+            if (sign == Sign.EDGE && lesson.topic() != Topic.CAST_ON) {
+                // the page of the cast-on tells it, and picked-up stitches have a look of their own
+                continue;
+            }
             terms.add(new Block.Term(capital(PlaceText.of(sign)), Words.text("sign." + sign.name())));
         }
         Set<Look> looks = new LinkedHashSet<>();
@@ -140,10 +145,5 @@ public final class HandOut {
             blocks.add(new Block.Heading(2, Words.text("heading.finder", size.label())));
             blocks.add(FinderTable.of(places, Words.text("finder.caption", size.label())));
         }
-    }
-
-    /** Every topic, for those who leave none out. */
-    public static Set<Topic> all() {
-        return Set.copyOf(Arrays.asList(Topic.values()));
     }
 }

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -51,13 +53,16 @@ final class RoundsTable {
         for (String line : merged(bySize)) {
             String label = bySize.stream().map(lines -> lines.get(line)).filter(stretch -> stretch != null).findFirst()
                     .map(stretch -> label(stretch, line, bySize)).orElseThrow();
-            List<Block.Cell> cells = new ArrayList<>(List.of(new Block.Cell.Words(label)));
-            bySize.forEach(lines -> cells.add(cell(lines.get(line))));
-            rows.add(new Block.Row(cells));
+            rows.add(row(label, bySize, line, RoundsTable::cell));
+            if (bySize.stream().flatMap(lines -> Optional.ofNullable(lines.get(line)).stream())
+                    .anyMatch(stretch -> isFlat(stretch.first()))) {
+                rows.add(row(Words.text("rounds.worked"), bySize, line, RoundsTable::worked));
+            }
         }
         boolean flat = bySize.stream().flatMap(lines -> lines.values().stream())
                 .anyMatch(stretch -> isFlat(stretch.first()));
-        return new Block.Table(Words.text(flat ? "rounds.caption.flat" : "rounds.caption"),
+        String caption = lesson.topic() == Topic.CLOSING ? ".closing" : flat ? ".flat" : "";
+        return new Block.Table(Words.text("rounds.caption" + caption),
                 Stream.concat(Stream.of(Words.text("rounds.head")), graded.sizes().stream().map(GradedSize::label))
                         .toList(), rows);
     }
@@ -88,19 +93,29 @@ final class RoundsTable {
         return order;
     }
 
-    private static Block.Cell cell(Stretch stretch) {
-        if (stretch == null) {
-            return new Block.Cell.Nothing();
-        }
+    private static Block.Row row(String label, List<Map<String, Stretch>> bySize, String line,
+            Function<Stretch, String> figure) {
+        List<Block.Cell> cells = new ArrayList<>(List.of(new Block.Cell.Words(label)));
+        bySize.stream().map(lines -> Optional.ofNullable(lines.get(line)))
+                .forEach(stretch -> cells.add(stretch.map(figure).<Block.Cell>map(Block.Cell.Figure::new)
+                        .orElseGet(Block.Cell.Nothing::new)));
+        return new Block.Row(cells);
+    }
+
+    /** Stitches worked in the first and the last row. */
+    private static String worked(Stretch stretch) {
+        return range(takes(stretch.first()), takes(stretch.last()));
+    }
+
+    private static String cell(Stretch stretch) {
         Round first = stretch.first();
         Round last = stretch.last();
         if (isFlat(first)) {
-            String worked = range(takes(first), takes(last));
-            return new Block.Cell.Figure(Words.text("rounds.cell", worked, range(first.number(), last.number())));
+            return range(first.number(), last.number());
         }
         String stitches = Integer.toString(isClosing(last) ? takes(last) : last.stitches());
-        return new Block.Cell.Figure(first.number() == 0 ? stitches
-                : Words.text("rounds.cell", stitches, range(first.number(), last.number())));
+        return first.number() == 0 ? stitches
+                : Words.text("rounds.cell", stitches, range(first.number(), last.number()));
     }
 
     static String range(int from, int to) {

@@ -73,7 +73,8 @@ public final class TestKnitSheet {
                 : new Block.Cell.Figure(Figures.withUnit(item.predicted().getAsDouble(), item.kind()));
         String unit = item.kind().unit();
         return new Block.Row(List.of(
-                new Block.Cell.Words(unit.isEmpty() ? item.label() : Words.text("label.unit", item.label(), unit)),
+                new Block.Cell.Words(unit.isEmpty() || item.predicted().isPresent() ? item.label()
+                        : Words.text("label.unit", item.label(), unit)),
                 predicted, new Block.Cell.Blank(), new Block.Cell.Blank()));
     }
 }

@@ -119,10 +119,8 @@ class RoundsAgainstTheTextTest {
     private static int lastRow(Block.Table table, int size) {
         int last = 0;
         for (Block.Row row : table.rows()) {
-            Optional<Matcher> cell = cell(row, size);
-            if (cell.isPresent() && cell.get().group(3) != null) {
-                last = Integer.parseInt(cell.get().group(3));
-            }
+            boolean numbers = row.cells().getFirst().toString().contains("Rows");
+            last = numbers ? cell(row, size).map(cell -> Integer.parseInt(cell.group(2))).orElse(last) : last;
         }
         return last;
     }
