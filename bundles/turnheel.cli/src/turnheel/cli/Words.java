@@ -169,7 +169,14 @@ enum Words {
     OPTION_BREAKS,
     /** {0} list of sizes. */
     OPTION_CROWDS,
-    WHY_OR_OPTIONS,
+    GRADE_ONE_QUESTION,
+    GAUGES_COUNTS,
+    GAUGES_CIRCUMFERENCE,
+    GAUGES_FITS,
+    GAUGES_CLOSEST,
+    /** {0} size, {1} ease in per cent. */
+    GAUGES_CLOSEST_SIZE,
+    GAUGES_LEGEND,
     RELAXATIONS,
     RELAXATIONS_NONE,
     CHECK_CLEAN,
@@ -208,6 +215,7 @@ enum Words {
     HEADING_RELAXATION,
     HEADING_TITLE,
     HEADING_PART,
+    HEADING_GAUGE,
     HEADING_LOOK_FOR,
     HEADING_NEXT;
 
