@@ -9,14 +9,14 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.IntStream;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
+import turnheel.engine.design.Design;
 import turnheel.engine.design.Parameter;
-import turnheel.engine.query.Check;
 import turnheel.engine.term.Key;
 import turnheel.engine.term.Term;
 
@@ -37,9 +37,6 @@ public record GaugeTable(List<Row> rows) {
             new BigDecimal("0.5"), BigDecimal.ONE, BigDecimal.TWO, BigDecimal.valueOf(5));
     /** No swatch tells gauges apart that differ by less than this share of a step. */
     private static final double TOO_NEAR = 0.25;
-    /** Queries of a size that has no count which suits all of its parts. */
-    private static final Set<Check> WITHOUT_COUNT =
-            Set.of(Check.NEEDS_EXCLUDE, Check.COUNTS_OUT_OF_REACH, Check.COUNTS_CLASH);
 
     public GaugeTable {
         rows = List.copyOf(rows);
@@ -119,21 +116,27 @@ public record GaugeTable(List<Row> rows) {
 
     private static Row row(Graded graded, double stitches, boolean isPrinted) {
         OtherGauge gauge = new OtherGauge(graded, stitches);
-        Graded regraded = Grader.grade(gauge.design());
-        Set<String> without = new HashSet<>();
-        regraded.queries().stream().filter(query -> WITHOUT_COUNT.contains(query.check()))
-                .forEach(query -> without.addAll(query.sizes()));
-        List<AtGauge> sizes = IntStream.range(0, graded.sizes().size()).mapToObj(i -> {
-            GradedSize size = graded.sizes().get(i);
+        Map<String, SizeFit> regraded = regraded(gauge.design());
+        List<AtGauge> sizes = graded.sizes().stream().map(size -> {
             // what is printed stands in print, whether it suits or not
-            Optional<SizeFit> fit = gauge.isThatOf(size) ? fit(size)
-                    : Optional.of(regraded.sizes().get(i)).filter(other -> !without.contains(other.label()))
-                            .flatMap(GaugeTable::fit);
+            Optional<SizeFit> fit = gauge.isThatOf(size) ? fit(size) : Optional.ofNullable(regraded.get(size.label()));
             Optional<Closest> closest = size.cell(FOOT_CIRCUMFERENCE)
                     .flatMap(foot -> closest(graded, stitches, foot.value()));
             return new AtGauge(size.label(), fit, printed(size, stitches), closest);
         }).toList();
         return new Row(stitches, isPrinted, sizes);
+    }
+
+    /** What the solver gives the sizes that have a count which suits all parts, by their labels. */
+    private static Map<String, SizeFit> regraded(Design design) {
+        CountWishes wishes = CountWishes.of(design);
+        CountAnswer answer = CountSolver.solve(wishes.sizes());
+        List<String> without = switch (answer) {
+            case CountAnswer.Counts counts -> List.of();
+            case CountAnswer.Unsolvable unsolvable -> unsolvable.sizes();
+        };
+        return wishes.fits(answer.perSize()).stream().filter(fit -> !without.contains(fit.size()))
+                .collect(Collectors.toMap(SizeFit::size, Function.identity()));
     }
 
     private static Optional<SizeFit> fit(GradedSize size) {

@@ -150,7 +150,7 @@ final class GaugeSheet {
 
     private void layout() {
         XSSFSheet sheet = cells.sheet();
-        cells.fit(LABEL_COLUMN, 20, 42);
+        cells.fit(LABEL_COLUMN, 20, 34);
         cells.fit(UNIT_COLUMN, 12, 20);
         List<Integer> labels = graded.sizes().stream().map(size -> size.label().length()).toList();
         for (int size = 0; size < labels.size(); size++) {
@@ -160,5 +160,7 @@ final class GaugeSheet {
         sheet.setRepeatingRows(new CellRangeAddress(HEAD_ROW, HEAD_ROW, -1, -1));
         sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, LABEL_COLUMN, UNIT_COLUMN));
         PrintLayout.table(sheet, PatternSheet.title(graded), graded.sizes().size());
+        // columns are wide here, and each table is low
+        sheet.getPrintSetup().setLandscape(true);
     }
 }

@@ -169,7 +169,8 @@ final class YarnSheet {
             return;
         }
         group(Words.text("yarn.needles"));
-        rows(List.of(Catalogue.NEEDLE));
+        // needles come in steps of a quarter of a millimetre
+        rule(Catalogue.NEEDLE.label(), Catalogue.NEEDLE.unit().symbol(), Catalogue.NEEDLE.term(), Digits.HUNDREDTHS);
         row++;
         cells.put(row, LABEL_COLUMN, Words.text("yarn.needles.us"), Look.LABEL);
         cells.put(row, UNIT_COLUMN, "", Look.KEY);

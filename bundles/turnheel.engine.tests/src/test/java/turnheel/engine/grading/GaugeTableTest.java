@@ -105,7 +105,7 @@ class GaugeTableTest {
         Graded graded = TWO_SIZES.withSize("N", "").graded();
         double between = (200 / 0.9 + 250) / 2;
         assertEquals("M", GaugeTable.closest(graded, 32, between).orElseThrow().size());
-        assertEquals("L", GaugeTable.closest(graded, 32, between + 0.001).orElseThrow().size());
+        assertEquals("L", GaugeTable.closest(graded, 32, between + 0.02).orElseThrow().size());
         assertEquals(Optional.empty(),
                 GaugeTable.closest(Designs.withoutSizes().withSize("N", "").graded(), 32, between));
     }

@@ -130,7 +130,7 @@ class GaugeSheetTest {
             type(workbook, gauge, foot);
             assertEquals(size, row(workbook, "Knit the counts of").getCell(2).getStringCellValue());
             int column = 2 + List.of("XS", "S", "M", "L", "XL").indexOf(size);
-            assertEquals(ease, row(workbook, "Ease on your foot").getCell(column).getNumericCellValue(), 1e-4);
+            assertEquals(ease, row(workbook, "Ease there").getCell(column).getNumericCellValue(), 1e-4);
         }
     }
 
@@ -144,7 +144,7 @@ class GaugeSheetTest {
                 assertEquals(GaugeTable.closest(graded, gauge.stitches(), 213).orElseThrow().size(),
                         row(workbook, "Knit the counts of").getCell(2).getStringCellValue());
                 for (int i = 0; i < gauge.sizes().size(); i++) {
-                    XSSFCell circumference = row(workbook, "Finished circumference at your gauge").getCell(2 + i);
+                    XSSFCell circumference = row(workbook, "Finished around at your gauge").getCell(2 + i);
                     XSSFCell fits = row(workbook, "Fits a foot of").getCell(2 + i);
                     gauge.sizes().get(i).printed().ifPresentOrElse(printed -> {
                         assertEquals(printed.circumferenceMm() / 10, circumference.getNumericCellValue(), 1e-9);
