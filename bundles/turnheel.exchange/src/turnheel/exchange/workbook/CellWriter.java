@@ -7,10 +7,8 @@ import java.util.Map;
 
 import org.apache.poi.ss.usermodel.ClientAnchor;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFComment;
 import org.apache.poi.xssf.usermodel.XSSFRichTextString;
-import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 import turnheel.exchange.imprint.Product;
@@ -32,7 +30,7 @@ final class CellWriter {
     /** Blank space of a cell, in characters: its indent and a little air. */
     private static final int AIR = 3;
 
-    private final XSSFSheet sheet;
+    private final LeanSheet sheet;
     private final Styles styles;
     private final Texts texts;
     private final Map<Integer, List<Wrapping>> wrapping = new HashMap<>();
@@ -41,7 +39,7 @@ final class CellWriter {
     private record Wrapping(int row, int characters) {
     }
 
-    CellWriter(XSSFSheet sheet, Styles styles, Texts texts) {
+    CellWriter(LeanSheet sheet, Styles styles, Texts texts) {
         this.sheet = sheet;
         this.styles = styles;
         this.texts = texts;
@@ -56,25 +54,19 @@ final class CellWriter {
     }
 
     void put(int row, int column, CellContent content, Look look, Digits digits) {
-        XSSFCell cell = row(row).createCell(column);
+        boolean staysText = content instanceof CellContent.Text(String text) && FormulaLookalikes.contains(text);
+        int style = styles.of(look, digits, staysText).getIndex();
         switch (content) {
             case CellContent.Text(String value) -> {
-                cell.setCellStyle(styles.of(look, digits, FormulaLookalikes.contains(value)));
-                texts.write(cell, SafeText.ofCell(value));
+                sheet.text(row, column, style, texts.number(SafeText.ofCell(value)));
                 if (look.wraps()) {
                     wrapping.computeIfAbsent(column, any -> new ArrayList<>()).add(new Wrapping(row, value.length()));
                 }
             }
-            case CellContent.Figure(double value) -> {
-                cell.setCellStyle(styles.of(look, digits, false));
-                cell.setCellValue(value);
-            }
-            case CellContent.Formula(String expression, double cached) -> {
-                cell.setCellStyle(styles.of(look, digits, false));
-                cell.setCellFormula(expression);
-                cell.setCellValue(cached);
-            }
-            case CellContent.Empty() -> cell.setCellStyle(styles.of(look, digits, false));
+            case CellContent.Figure(double value) -> sheet.number(row, column, style, value);
+            case CellContent.Formula(String expression, double cached) ->
+                sheet.formula(row, column, style, expression, cached);
+            case CellContent.Empty() -> sheet.empty(row, column, style);
         }
     }
 
@@ -87,7 +79,7 @@ final class CellWriter {
             put(row, column, new CellContent.Empty(), Look.TITLE, Digits.ALL);
         }
         sheet.addMergedRegion(new CellRangeAddress(row, row, 0, lastColumn));
-        row(row).setHeightInPoints(Math.min(HIGHEST_ROW_POINTS, TITLE_LINE_POINTS * lines(text.length(), characters)));
+        sheet.height(row, Math.min(HIGHEST_ROW_POINTS, TITLE_LINE_POINTS * lines(text.length(), characters)));
     }
 
     /** A comment that opens when the pointer rests on the cell. */
@@ -101,7 +93,7 @@ final class CellWriter {
         XSSFComment comment = sheet.createDrawingPatriarch().createCellComment(anchor);
         comment.setString(new XSSFRichTextString(SafeText.ofCell(text)));
         comment.setAuthor(Product.NAME);
-        row(row).getCell(column).setCellComment(comment);
+        comment.setAddress(row, column);
     }
 
     /**
@@ -115,18 +107,13 @@ final class CellWriter {
         sheet.setColumnWidth(column, characters * UNITS_PER_CHARACTER);
         for (Wrapping text : texts) {
             float points = Math.min(HIGHEST_ROW_POINTS, LINE_POINTS * lines(text.characters(), characters));
-            if (points > LINE_POINTS && points > row(text.row()).getHeightInPoints()) {
-                row(text.row()).setHeightInPoints(points);
+            if (points > LINE_POINTS && points > sheet.height(text.row())) {
+                sheet.height(text.row(), points);
             }
         }
     }
 
     private static int lines(int characters, int charactersPerLine) {
         return 1 + Math.max(0, characters - 1) / charactersPerLine;
-    }
-
-    private XSSFRow row(int row) {
-        XSSFRow known = sheet.getRow(row);
-        return known != null ? known : sheet.createRow(row);
     }
 }

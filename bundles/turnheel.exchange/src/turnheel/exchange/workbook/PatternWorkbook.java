@@ -23,13 +23,14 @@ public final class PatternWorkbook {
 
     private final XSSFWorkbook workbook;
     private final Styles styles;
-    private final Texts texts = new Texts();
+    private final Texts texts;
     private final Graded graded;
 
     private PatternWorkbook(Graded graded, XSSFWorkbook workbook) {
         this.graded = graded;
         this.workbook = workbook;
         this.styles = new Styles(workbook);
+        this.texts = new Texts(workbook.getSharedStringSource());
     }
 
     /**
@@ -39,7 +40,7 @@ public final class PatternWorkbook {
      */
     public static void write(Graded graded, OutputStream out) throws IOException {
         ByteArrayOutputStream packed = new ByteArrayOutputStream();
-        try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+        try (XSSFWorkbook workbook = new XSSFWorkbook(LeanSheet.FACTORY)) {
             new PatternWorkbook(graded, workbook).fill();
             workbook.write(packed);
         }
@@ -47,8 +48,6 @@ public final class PatternWorkbook {
     }
 
     private void fill() {
-        // the engine's notation is known to be right, and a test reads every formula back; parsing each costs time
-        workbook.setCellFormulaValidation(false);
         sheet(PatternSheet.NAME, PatternSheet::write);
         sheet(MeasurementsSheet.NAME, MeasurementsSheet::write);
         sheet(CountsSheet.NAME, CountsSheet::write);
@@ -57,7 +56,7 @@ public final class PatternWorkbook {
     }
 
     private void sheet(String name, BiConsumer<Graded, CellWriter> content) {
-        content.accept(graded, new CellWriter(workbook.createSheet(name), styles, texts));
+        content.accept(graded, new CellWriter((LeanSheet) workbook.createSheet(name), styles, texts));
     }
 
     private void properties() {
