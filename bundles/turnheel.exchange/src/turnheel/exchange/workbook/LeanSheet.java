@@ -31,7 +31,8 @@ final class LeanSheet extends XSSFSheet {
 
     private static final String NO_CELLS = "<sheetData/>";
 
-    private final Map<Integer, Row> rows = new TreeMap<>();
+    private final TreeMap<Integer, Row> rows = new TreeMap<>();
+    private int lastColumn;
 
     private static final class Row {
         private final Map<Integer, String> cells = new TreeMap<>();
@@ -67,6 +68,7 @@ final class LeanSheet extends XSSFSheet {
     }
 
     private void put(int row, int column, int style, String rest) {
+        lastColumn = Math.max(lastColumn, column);
         row(row).cells.put(column, "<c r=\"" + CellReference.convertNumToColString(column) + (row + 1) + "\" s=\"" + style
                 + "\"" + rest);
     }
@@ -90,7 +92,8 @@ final class LeanSheet extends XSSFSheet {
     protected void write(OutputStream out) throws IOException {
         rows.values().removeIf(row -> row.cells.isEmpty() && row.height == 0);
         if (!rows.isEmpty()) {
-            getCTWorksheet().getDimension().setRef(used());
+            getCTWorksheet().getDimension().setRef(
+                    new CellRangeAddress(rows.firstKey(), rows.lastKey(), 0, lastColumn).formatAsString());
         }
         ByteArrayOutputStream frame = new ByteArrayOutputStream();
         super.write(frame);
@@ -103,13 +106,6 @@ final class LeanSheet extends XSSFSheet {
         rows.forEach((number, row) -> append(whole, number, row));
         whole.append("</sheetData>").append(text, place + NO_CELLS.length(), text.length());
         out.write(whole.toString().getBytes(StandardCharsets.UTF_8));
-    }
-
-    private String used() {
-        int last = rows.values().stream().flatMap(row -> row.cells.keySet().stream()).mapToInt(Integer::intValue).max()
-                .orElse(0);
-        return new CellRangeAddress(rows.keySet().iterator().next(), rows.keySet().stream().mapToInt(Integer::intValue)
-                .max().orElseThrow(), 0, last).formatAsString();
     }
 
     private static void append(StringBuilder whole, int number, Row row) {
