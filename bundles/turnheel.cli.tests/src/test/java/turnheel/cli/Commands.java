@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 final class Commands {
 
     private static final Pattern ARGUMENT = Pattern.compile("\"([^\"]*)\"|(\\S+)");
-    private static final Pattern FILE = Pattern.compile("[\\w-]+\\.(turnheel|xlsx|csv|svg|md|txt)");
+    private static final Pattern FILE = Pattern.compile("[\\w-]+\\.(turnheel|xlsx|csv|svg|png|md|txt|docx)");
 
     private Commands() {
     }
