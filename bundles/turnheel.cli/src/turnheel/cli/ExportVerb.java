@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 import picocli.CommandLine.Command;
@@ -91,27 +92,35 @@ final class ExportVerb extends Verb {
 
     /** What is exported. An option that the format has no use for would promise what is not done. */
     private Edition edition(ExportFormat format) throws Refusal {
-        if (part != null && format.kind() != ExportFormat.Kind.DRAWN) {
-            throw new Refusal(refused("--part", ExportFormat.Kind.DRAWN));
+        if (part != null && !format.canDraw()) {
+            throw new Refusal(refused("--part", ExportFormat::canDraw));
         }
         if (style.given().isPresent() && format.kind() != ExportFormat.Kind.WRITTEN) {
-            throw new Refusal(refused(style.given().get(), ExportFormat.Kind.WRITTEN));
+            throw new Refusal(refused(style.given().get(), other -> other.kind() == ExportFormat.Kind.WRITTEN));
+        }
+        if (style.given().isPresent() && part != null) {
+            throw new Refusal(Words.EXPORT_DRAWN.with(style.given().get(), "--part"));
         }
         if (size != null && eachSize) {
             throw new Refusal(Words.EACH_SIZE_OR_ONE.text());
         }
         if (size != null && format.kind() == ExportFormat.Kind.WHOLE) {
-            throw new Refusal(refused("--size", ExportFormat.Kind.DRAWN, ExportFormat.Kind.WRITTEN));
+            throw new Refusal(refused("--size", other -> other.kind() != ExportFormat.Kind.WHOLE));
         }
-        Drawn.What what = part == null ? Drawn.What.OUTLINE : Choice.of("--part", part, Drawn.What.class);
-        return new Edition(what, Optional.ofNullable(size), style.chosen());
+        Optional<Drawn.What> only = part == null ? Optional.empty()
+                : Optional.of(Choice.of("--part", part, Drawn.What.class));
+        return new Edition(only, Optional.ofNullable(size), style.chosen());
     }
 
-    private String refused(String option, ExportFormat.Kind... kinds) {
-        String endings = Arrays.stream(ExportFormat.values())
-                .filter(format -> List.of(kinds).contains(format.kind())).map(ExportFormat::ending)
+    private String refused(String option, Predicate<ExportFormat> taking) {
+        return refused(option, target, taking);
+    }
+
+    /** That an option changes nothing in {@code what}, with the endings of the formats in which it would. */
+    static String refused(String option, String what, Predicate<ExportFormat> taking) {
+        String endings = Arrays.stream(ExportFormat.values()).filter(taking).map(ExportFormat::ending)
                 .collect(Collectors.joining(", "));
-        return Words.EXPORT_WHOLE.with(option, target, endings);
+        return Words.EXPORT_WHOLE.with(option, what, endings);
     }
 
     /** The pattern, measured as far as it is exported. */

@@ -28,7 +28,6 @@ import turnheel.exchange.ExportException;
 import turnheel.exchange.ExportFormat;
 import turnheel.exchange.Exports;
 import turnheel.exchange.SizeFileNames;
-import turnheel.exchange.drawing.Drawn;
 
 /** {@code write}: the written pattern. */
 @Command(name = "write")
@@ -99,7 +98,7 @@ final class WriteVerb extends Verb {
         if (!name.endsWith(".txt") && !markdown) {
             throw new Refusal(Words.NOT_A_TEXT_NAME.with(target));
         }
-        Edition edition = new Edition(Drawn.What.OUTLINE, Optional.ofNullable(label), text.style());
+        Edition edition = new Edition(Optional.empty(), Optional.ofNullable(label), text.style());
         Map<String, Path> each = eachSize ? SizeFileNames.of(file, text.sizes()) : Map.of();
         PatternArgument.requireFree(eachSize ? each.values() : List.of(file), force);
         try {

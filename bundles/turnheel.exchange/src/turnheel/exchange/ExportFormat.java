@@ -15,7 +15,9 @@ import turnheel.exchange.document.Document;
 import turnheel.exchange.document.PatternDocument;
 import turnheel.exchange.drawing.PngWriter;
 import turnheel.exchange.drawing.SvgWriter;
+import turnheel.exchange.html.HtmlWriter;
 import turnheel.exchange.markdown.MarkdownWriter;
+import turnheel.exchange.pdf.PdfWriter;
 import turnheel.exchange.word.DocxWriter;
 import turnheel.exchange.workbook.PatternWorkbook;
 
@@ -29,6 +31,10 @@ public enum ExportFormat {
     DRAWING(".svg", Kind.DRAWN),
     /** The same as dots, with their scale. */
     IMAGE(".png", Kind.DRAWN),
+    /** The written pattern as one page for a browser, with its drawings. */
+    PAGE(".html", Kind.WRITTEN),
+    /** The written pattern as pages for paper, with its drawings; or one drawing alone, on its pages. */
+    PRINT(".pdf", Kind.WRITTEN),
     /** The written pattern for a word processor, with a style for each purpose. */
     MANUSCRIPT(".docx", Kind.WRITTEN),
     /** The written pattern as plain text with the marks of Markdown. */
@@ -103,6 +109,16 @@ public enum ExportFormat {
         return kind;
     }
 
+    /** Whether a file can hold one drawing and nothing else. */
+    public boolean canDraw() {
+        return kind == Kind.DRAWN || this == PRINT;
+    }
+
+    /** Whether a file of this edition holds one drawing and nothing else. */
+    boolean draws(Edition edition) {
+        return kind == Kind.DRAWN || canDraw() && edition.only().isPresent();
+    }
+
     /**
      * Writes a graded pattern in this format. The same pattern gives the same bytes; the stream is not closed.
      *
@@ -113,8 +129,12 @@ public enum ExportFormat {
             case WORKBOOK -> PatternWorkbook.write(graded, out);
             case TABLE -> CountsCsv.write(graded, out);
             case DRAWING -> SvgWriter.write(edition.drawing().of(graded), out);
-            case MANUSCRIPT, MARKDOWN -> write(PatternDocument.of(graded, edition.style(), edition.size()), out);
             case IMAGE -> PngWriter.write(edition.drawing().of(graded), out);
+            case PAGE, MANUSCRIPT, MARKDOWN ->
+                write(PatternDocument.of(graded, edition.style(), edition.size()), out);
+            case PRINT -> write(draws(edition)
+                    ? PatternDocument.ofDrawing(graded, edition.drawing())
+                    : PatternDocument.of(graded, edition.style(), edition.size()), out);
         }
     }
 
@@ -125,6 +145,8 @@ public enum ExportFormat {
      */
     public void write(Document document, OutputStream out) throws IOException {
         switch (this) {
+            case PAGE -> HtmlWriter.write(document, out);
+            case PRINT -> PdfWriter.write(document, out);
             case MANUSCRIPT -> DocxWriter.write(document, out);
             case MARKDOWN -> MarkdownWriter.write(document, out);
             case WORKBOOK, TABLE, DRAWING, IMAGE ->
