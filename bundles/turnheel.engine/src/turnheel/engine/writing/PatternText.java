@@ -15,6 +15,7 @@ public final class PatternText {
     private final HouseStyle style;
     private final List<String> sizes;
     private final List<Content> contents;
+    private final Unbroken unbroken;
     /** What each of the contents came to. */
     private final List<List<Paragraph>> made;
 
@@ -22,6 +23,7 @@ public final class PatternText {
         this.style = style;
         this.sizes = List.copyOf(sizes);
         this.contents = List.copyOf(contents);
+        this.unbroken = Unbroken.of(style, sizes);
         this.made = made();
     }
 
@@ -39,9 +41,25 @@ public final class PatternText {
         return made.stream().flatMap(List::stream).toList();
     }
 
+    /**
+     * The same paragraphs as the house style wants them printed: with letters in place of lists that are too long, and
+     * the small tables in which the numbers stand.
+     */
+    public List<Lettered> lettered() {
+        return Lettering.of(paragraphs(), style, sizes);
+    }
+
     /** A paragraph in one text, its values listed as the house style does. */
     public String text(Paragraph paragraph) {
         return PlainText.of(paragraph.pieces(), style);
+    }
+
+    /**
+     * The same text for a layout, see {@link turnheel.engine.wording.NoBreak}: where it has an ordinary blank a line
+     * may end, where it has one that does not break none may. Read again it means the same.
+     */
+    public String unbroken(Paragraph paragraph) {
+        return unbroken.text(paragraph.pieces());
     }
 
     /**
@@ -64,7 +82,8 @@ public final class PatternText {
 
     /** Every paragraph with its texts in the editions for one size; those of a size, in order, are its edition. */
     public List<SizedText> sizedTexts() {
-        List<Iterator<List<Paragraph>>> editions = sizes.stream().map(label -> onlySize(label).made.iterator()).toList();
+        List<Iterator<List<Paragraph>>> editions =
+                sizes.stream().map(label -> onlySize(label).made.iterator()).toList();
         List<SizedText> texts = new ArrayList<>();
         for (int i = 0; i < contents.size(); i++) {
             List<List<String>> ofSizes = new ArrayList<>();

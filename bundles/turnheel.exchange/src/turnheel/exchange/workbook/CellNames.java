@@ -1,5 +1,9 @@
 package turnheel.exchange.workbook;
 
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -16,6 +20,7 @@ import turnheel.engine.term.Key;
 final class CellNames {
 
     private static final String SIZE = "_size";
+    private static final Pattern SHAPE = Pattern.compile("([A-Za-z0-9]+_[A-Za-z0-9]+)" + SIZE + "\\d+");
 
     private CellNames() {
     }
@@ -27,6 +32,13 @@ final class CellNames {
      */
     static String of(Key key, int size) {
         return of(key) + SIZE + (size + 1);
+    }
+
+    /** The key in a name; empty when the name is none of these. */
+    static Optional<Key> key(String name) {
+        Matcher matcher = SHAPE.matcher(name);
+        return matcher.matches() ? Optional.of(matcher.group(1).replace('_', '.')).filter(Key::isKey).map(Key::new)
+                : Optional.empty();
     }
 
     /** Gives the cell of a number of one size its name. */

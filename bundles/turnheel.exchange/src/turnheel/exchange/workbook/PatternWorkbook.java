@@ -3,26 +3,29 @@ package turnheel.exchange.workbook;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.Date;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 
 import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 import turnheel.engine.grading.Graded;
+import turnheel.exchange.imprint.ContentHash;
+import turnheel.exchange.imprint.PartWords;
 import turnheel.exchange.imprint.Product;
+import turnheel.exchange.office.FixedZip;
+import turnheel.exchange.office.OneLine;
 
 /**
  * A graded pattern as a workbook: title page, measurements, counts, rounds, instructions, round finder table,
- * gauge-by-size table and yarn, a sheet each.
+ * gauge-by-size table and yarn, what an editor signs, and what a layouter draws from, a sheet each.
  */
 public final class PatternWorkbook {
 
-    /** The time of every document and of every part in it: an export has no clock, so that it can be compared. */
-    private static final LocalDateTime TIME = LocalDateTime.of(2000, 1, 1, 0, 0);
+    private static final String LANGUAGE = "en";
 
     private final XSSFWorkbook workbook;
     private final Styles styles;
@@ -46,7 +49,7 @@ public final class PatternWorkbook {
             new PatternWorkbook(graded, workbook).fill();
             workbook.write(packed);
         }
-        FixedZip.copy(packed.toByteArray(), TIME, out);
+        FixedZip.copy(packed.toByteArray(), out);
     }
 
     private void fill() {
@@ -60,20 +63,36 @@ public final class PatternWorkbook {
         sheet(RoundFinderSheet.NAME, RoundFinderSheet::write);
         sheet(GaugeSheet.NAME, GaugeSheet::write);
         sheet(YarnSheet.NAME, YarnSheet::write);
-        properties();
+        sheet(QueriesSheet.NAME, QueriesSheet::write);
+        sheet(DrawingSheet.NAME, DrawingSheet::write);
+        properties(workbook, PatternSheet.title(graded));
+        contents();
     }
 
     private void sheet(String name, BiConsumer<Graded, CellWriter> content) {
-        content.accept(graded, new CellWriter(workbook.createSheet(name), styles, texts));
+        XSSFSheet sheet = workbook.createSheet(name);
+        content.accept(graded, new CellWriter(sheet, styles, texts));
+        PrintLayout.imprint(sheet, ContentHash.of(graded.design()));
     }
 
-    private void properties() {
+    /** What a workbook says of itself. */
+    static void properties(XSSFWorkbook workbook, String title) {
         POIXMLProperties properties = workbook.getProperties();
-        Optional<Date> time = Optional.of(Date.from(TIME.toInstant(ZoneOffset.UTC)));
+        Optional<Date> time = Optional.of(Date.from(FixedZip.TIME.toInstant(ZoneOffset.UTC)));
         properties.getCoreProperties().setCreated(time);
         properties.getCoreProperties().setModified(time);
-        properties.getCoreProperties().setTitle(SafeText.ofLine(PatternSheet.title(graded)));
+        properties.getCoreProperties().setTitle(OneLine.of(title));
         properties.getCoreProperties().setCreator(Product.NAME);
+        properties.getCoreProperties().getUnderlyingProperties().setLanguageProperty(LANGUAGE);
         properties.getExtendedProperties().setApplication(Product.NAME);
+    }
+
+    /** Which state of which design it holds. */
+    private void contents() {
+        POIXMLProperties properties = workbook.getProperties();
+        properties.getCoreProperties().setSubjectProperty(Words.text("properties.subject",
+                ContentHash.of(graded.design())));
+        properties.getCoreProperties().setKeywords(Words.text("properties.keywords",
+                PartWords.direction(graded.design().direction())));
     }
 }

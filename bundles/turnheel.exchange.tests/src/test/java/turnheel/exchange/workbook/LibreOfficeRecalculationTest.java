@@ -2,6 +2,7 @@ package turnheel.exchange.workbook;
 
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 import org.apache.poi.ss.usermodel.CellType;
@@ -26,11 +28,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 import turnheel.engine.design.Design;
+import turnheel.engine.design.Length;
 import turnheel.engine.design.Size;
 import turnheel.engine.grading.Graded;
 import turnheel.engine.yarn.Patterns;
 import turnheel.engine.term.Key;
 import turnheel.exchange.Designs;
+import turnheel.exchange.edits.Edit;
+import turnheel.exchange.edits.Edits;
 
 /** LibreOffice recalculates every workbook; the program is started once for all of them. */
 class LibreOfficeRecalculationTest {
@@ -123,6 +128,31 @@ class LibreOfficeRecalculationTest {
         try (XSSFWorkbook computed = Books.read(Files.readAllBytes(recalculated.resolve(name + ".xlsx")))) {
             assertNumbers(Patterns.grade(DESIGNS.get(name)), computed);
         }
+    }
+
+    private static Edits readBack(Design design, String name) throws IOException {
+        return WorkbookReader.read(Files.readAllBytes(recalculated.resolve(name + ".xlsx")), Patterns.grade(design), "");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("designs")
+    void nothingIsReadBackFromAWorkbookThatWasOnlySavedAgain(String name) throws IOException {
+        assertEquals(new Edits(List.of(), List.of()), readBack(DESIGNS.get(name), name));
+    }
+
+    @Test
+    void aChangedMeasurementIsReadBackThoughEveryOtherProgramRewritesFormulas() throws IOException {
+        Edits edits = readBack(Designs.toeUp(), "changed");
+        assertEquals(List.of(), edits.problems());
+        assertEquals(List.of(FOOT_LENGTH), edits.edits().stream().map(Edit::key).toList());
+        Edit.Number number = assertInstanceOf(Edit.Number.class, edits.edits().getFirst());
+        assertEquals(Optional.of(Length.ofMm(251.5)), number.value());
+        assertEquals(Optional.of("M"), number.size());
+    }
+
+    @Test
+    void labelsThatLookLikeFormulasAreKnownAgain() throws IOException {
+        assertEquals(new Edits(List.of(), List.of()), readBack(nasty(), "nasty"));
     }
 
     @Test
