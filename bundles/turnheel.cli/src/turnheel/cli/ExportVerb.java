@@ -1,8 +1,7 @@
 package turnheel.cli;
 
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -15,10 +14,12 @@ import picocli.CommandLine.Option;
 
 import turnheel.engine.checks.Checks;
 import turnheel.engine.grading.Graded;
+import turnheel.engine.grading.GradedSize;
 import turnheel.exchange.Edition;
 import turnheel.exchange.ExportException;
 import turnheel.exchange.ExportFormat;
 import turnheel.exchange.Exports;
+import turnheel.exchange.SizeFileNames;
 import turnheel.exchange.drawing.Drawn;
 
 /** {@code export}: the graded pattern as a file for other programs. */
@@ -40,6 +41,9 @@ final class ExportVerb extends Verb {
     @Mixin
     private StyleOption style;
 
+    @Option(names = "--each-size", order = 4)
+    private boolean eachSize;
+
     @Option(names = "--force", order = 5)
     private boolean force;
 
@@ -52,22 +56,36 @@ final class ExportVerb extends Verb {
         Path file = PatternArgument.path(target);
         ExportFormat format;
         Graded graded;
+        List<String> names = new ArrayList<>();
         try {
             format = ExportFormat.of(file);
             Edition edition = edition(format);
-            requireFree(file);
+            if (!eachSize) {
+                PatternArgument.requireFree(List.of(file), force);
+            }
             graded = graded(edition);
-            Exports.write(graded, edition, file, force);
+            if (eachSize) {
+                PatternArgument.requireFree(SizeFileNames.of(file,
+                        graded.sizes().stream().map(GradedSize::label).toList()).values(), force);
+                Exports.writeEach(graded, edition, file, force).values().forEach(each -> names.add(each.toString()));
+            } else {
+                Exports.write(graded, edition, file, force);
+                names.add(target);
+            }
         } catch (ExportException failed) {
             throw new Refusal(failed.getMessage());
         }
         if (isJson()) {
             output().document(Json.document("turnheel-export/1", json -> {
-                json.writeStringField("file", target);
+                if (eachSize) {
+                    Json.texts(json, "files", names);
+                } else {
+                    json.writeStringField("file", target);
+                }
                 json.writeStringField("format", format.ending().substring(1));
             }));
         } else {
-            output().line(Words.EXPORT_WRITTEN.with(target));
+            names.forEach(name -> output().line(Words.EXPORT_WRITTEN.with(name)));
         }
         return Verdict.noted(Checks.of(graded), output(), pattern.name());
     }
@@ -77,11 +95,14 @@ final class ExportVerb extends Verb {
         if (part != null && !format.canDraw()) {
             throw new Refusal(refused("--part", ExportFormat::canDraw));
         }
-        if (style.isGiven() && format.kind() != ExportFormat.Kind.WRITTEN) {
-            throw new Refusal(refused("--style", other -> other.kind() == ExportFormat.Kind.WRITTEN));
+        if (style.given().isPresent() && format.kind() != ExportFormat.Kind.WRITTEN) {
+            throw new Refusal(refused(style.given().get(), other -> other.kind() == ExportFormat.Kind.WRITTEN));
         }
-        if (style.isGiven() && part != null) {
-            throw new Refusal(Words.EXPORT_DRAWN.with("--style", "--part"));
+        if (style.given().isPresent() && part != null) {
+            throw new Refusal(Words.EXPORT_DRAWN.with(style.given().get(), "--part"));
+        }
+        if (size != null && eachSize) {
+            throw new Refusal(Words.EACH_SIZE_OR_ONE.text());
         }
         if (size != null && format.kind() == ExportFormat.Kind.WHOLE) {
             throw new Refusal(refused("--size", other -> other.kind() != ExportFormat.Kind.WHOLE));
@@ -105,12 +126,5 @@ final class ExportVerb extends Verb {
         Graded graded = pattern.complete(List.of(size));
         CellName.knownSize(graded.design(), size, pattern.name());
         return graded;
-    }
-
-    /** The exporter would refuse it too, but does not know what the option is called here. */
-    private void requireFree(Path file) throws Refusal {
-        if (!force && Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !Files.isDirectory(file)) {
-            throw new Refusal(Words.EXISTS.with(target));
-        }
     }
 }

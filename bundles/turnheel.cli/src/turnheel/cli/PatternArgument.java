@@ -2,7 +2,9 @@ package turnheel.cli;
 
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 
@@ -96,6 +98,15 @@ final class PatternArgument {
         for (Query query : graded.queries()) {
             if (query.check() == Check.MEASUREMENT_MISSING && query.sizes().stream().anyMatch(sizes::contains)) {
                 throw new Refusal(Words.NO_MEASUREMENT.with(name, query.sizes().getFirst(), query.key()));
+            }
+        }
+    }
+
+    /** Refuses files that are there already. The exporter would too, but does not know what the option is called here. */
+    static void requireFree(Collection<Path> files, boolean force) throws Refusal {
+        for (Path file : files) {
+            if (!force && Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !Files.isDirectory(file)) {
+                throw new Refusal(Words.EXISTS.with(file));
             }
         }
     }

@@ -146,6 +146,10 @@ enum Words {
     STYLE_REFUSED,
     /** {0} file. */
     STYLE_NOT_UTF8,
+    /** {0} number, {1} least, {2} most. */
+    TABLES_RANGE,
+    EACH_SIZE_OR_ONE,
+    EACH_SIZE_WHERE,
     FIND_ROUND_NO_COUNT,
     FIND_ROUND_TOO_FEW,
     FIND_ROUND_NONE,

@@ -20,6 +20,11 @@ public record Edition(Optional<Drawn.What> only, Optional<String> size, HouseSty
         return new Edition(Optional.empty(), Optional.empty(), HouseStyles.usual());
     }
 
+    /** The same for one size alone. */
+    public Edition onlySize(String label) {
+        return new Edition(only, Optional.of(label), style);
+    }
+
     Drawn drawing() {
         return new Drawn(only.orElse(Drawn.What.OUTLINE), size);
     }

@@ -13,9 +13,12 @@ import turnheel.engine.grading.Graded;
 import turnheel.exchange.csv.CountsCsv;
 import turnheel.exchange.document.Document;
 import turnheel.exchange.document.PatternDocument;
+import turnheel.exchange.drawing.PngWriter;
 import turnheel.exchange.drawing.SvgWriter;
 import turnheel.exchange.html.HtmlWriter;
+import turnheel.exchange.markdown.MarkdownWriter;
 import turnheel.exchange.pdf.PdfWriter;
+import turnheel.exchange.word.DocxWriter;
 import turnheel.exchange.workbook.PatternWorkbook;
 
 /** The kinds of file that a pattern can be exported to. A new one is added here, and nowhere else. */
@@ -26,10 +29,16 @@ public enum ExportFormat {
     TABLE(".csv", Kind.WHOLE),
     /** The outline with its measurements, or a chart, as vectors. */
     DRAWING(".svg", Kind.DRAWN),
+    /** The same as dots, with their scale. */
+    IMAGE(".png", Kind.DRAWN),
     /** The written pattern as one page for a browser, with its drawings. */
     PAGE(".html", Kind.WRITTEN),
     /** The written pattern as pages for paper, with its drawings; or one drawing alone, on its pages. */
-    PRINT(".pdf", Kind.WRITTEN);
+    PRINT(".pdf", Kind.WRITTEN),
+    /** The written pattern for a word processor, with a style for each purpose. */
+    MANUSCRIPT(".docx", Kind.WRITTEN),
+    /** The written pattern as plain text with the marks of Markdown. */
+    MARKDOWN(".md", Kind.WRITTEN);
 
     /** What a format holds, and so what of an edition concerns it. */
     public enum Kind {
@@ -120,10 +129,12 @@ public enum ExportFormat {
             case WORKBOOK -> PatternWorkbook.write(graded, out);
             case TABLE -> CountsCsv.write(graded, out);
             case DRAWING -> SvgWriter.write(edition.drawing().of(graded), out);
-            case PAGE -> write(PatternDocument.of(graded, edition.style(), edition.size()), out);
             case PRINT -> write(draws(edition)
                     ? PatternDocument.ofDrawing(graded, edition.drawing())
                     : PatternDocument.of(graded, edition.style(), edition.size()), out);
+            case PAGE, MANUSCRIPT, MARKDOWN ->
+                write(PatternDocument.of(graded, edition.style(), edition.size()), out);
+            case IMAGE -> PngWriter.write(edition.drawing().of(graded), out);
         }
     }
 
@@ -134,10 +145,12 @@ public enum ExportFormat {
      */
     public void write(Document document, OutputStream out) throws IOException {
         switch (this) {
-            case WORKBOOK, TABLE, DRAWING ->
-                throw new IllegalArgumentException("a %s file does not hold \"%s\"".formatted(ending, document.title()));
             case PAGE -> HtmlWriter.write(document, out);
             case PRINT -> PdfWriter.write(document, out);
+            case MANUSCRIPT -> DocxWriter.write(document, out);
+            case MARKDOWN -> MarkdownWriter.write(document, out);
+            case WORKBOOK, TABLE, DRAWING, IMAGE ->
+                throw new IllegalArgumentException("a %s file does not hold \"%s\"".formatted(ending, document.title()));
         }
     }
 }

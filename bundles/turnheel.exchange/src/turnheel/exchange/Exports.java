@@ -7,8 +7,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Map;
 
 import turnheel.engine.grading.Graded;
+import turnheel.engine.grading.GradedSize;
 import turnheel.exchange.document.Document;
 
 /** Exports graded patterns to files. */
@@ -32,12 +34,42 @@ public final class Exports {
      */
     public static void write(Graded graded, Edition edition, Path target, boolean force) throws ExportException {
         ExportFormat format = ExportFormat.of(target);
+        check(graded, format, edition, target, force);
+        write(out -> format.write(graded, edition, out), target, force);
+    }
+
+    /**
+     * Writes an edition for each size, one file each, named after the target as {@link SizeFileNames} says. All of what
+     * would stand in the way is found before the first file is written.
+     *
+     * @param edition what of the pattern, without a size of its own
+     * @return the files by the label of their size, in the pattern's order
+     * @throws ExportException as for one file; also when the format has no editions for one size
+     */
+    public static Map<String, Path> writeEach(Graded graded, Edition edition, Path target, boolean force)
+            throws ExportException {
+        ExportFormat format = ExportFormat.of(target);
+        if (format.kind() == ExportFormat.Kind.WHOLE) {
+            throw new ExportException(Words.text("noEditions", target.toString(), format.ending()));
+        }
+        Map<String, Path> files = SizeFileNames.of(target, graded.sizes().stream().map(GradedSize::label).toList());
+        for (Map.Entry<String, Path> file : files.entrySet()) {
+            check(graded, format, edition.onlySize(file.getKey()), file.getValue(), force);
+        }
+        for (Map.Entry<String, Path> file : files.entrySet()) {
+            Edition its = edition.onlySize(file.getKey());
+            write(out -> format.write(graded, its, out), file.getValue(), force);
+        }
+        return files;
+    }
+
+    private static void check(Graded graded, ExportFormat format, Edition edition, Path target, boolean force)
+            throws ExportException {
         check(target, force);
         if (format.draws(edition) && !edition.drawing().showsSomething(graded)) {
             throw new ExportException(Words.text("nothingToDraw", target.toString(),
-                    edition.drawing().what().name().toLowerCase(Locale.ROOT)));
+                    edition.drawing().what().name().toLowerCase(Locale.ROOT).replace('_', ' ')));
         }
-        write(out -> format.write(graded, edition, out), target, force);
     }
 
     /**
@@ -76,8 +108,21 @@ public final class Exports {
      *     there before is unchanged
      */
     public static void writeText(String text, Path target, boolean force) throws ExportException {
-        check(target, force);
-        write(out -> out.write(text.getBytes(StandardCharsets.UTF_8)), target, force);
+        writeTexts(Map.of(target, text), force);
+    }
+
+    /**
+     * Writes texts in UTF-8. What would stand in the way of one is found before the first is written.
+     *
+     * @throws ExportException as {@link #writeText}
+     */
+    public static void writeTexts(Map<Path, String> texts, boolean force) throws ExportException {
+        for (Path target : texts.keySet()) {
+            check(target, force);
+        }
+        for (Map.Entry<Path, String> text : texts.entrySet()) {
+            write(out -> out.write(text.getValue().getBytes(StandardCharsets.UTF_8)), text.getKey(), force);
+        }
     }
 
     /** Says early and clearly what would fail. */

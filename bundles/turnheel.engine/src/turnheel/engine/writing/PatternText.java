@@ -15,12 +15,14 @@ public final class PatternText {
     private final List<String> sizes;
     private final List<Content> contents;
     private final List<Paragraph> paragraphs;
+    private final Unbroken unbroken;
 
     PatternText(HouseStyle style, List<String> sizes, List<Content> contents) {
         this.style = style;
         this.sizes = List.copyOf(sizes);
         this.contents = List.copyOf(contents);
         this.paragraphs = made();
+        this.unbroken = Unbroken.of(style, sizes);
     }
 
     public HouseStyle style() {
@@ -37,9 +39,25 @@ public final class PatternText {
         return paragraphs;
     }
 
+    /**
+     * The same paragraphs as the house style wants them printed: with letters in place of lists that are too long, and
+     * the small tables in which the numbers stand.
+     */
+    public List<Lettered> lettered() {
+        return Lettering.of(paragraphs, style, sizes);
+    }
+
     /** A paragraph in one text, its values listed as the house style does. */
     public String text(Paragraph paragraph) {
         return PlainText.of(paragraph.pieces(), style);
+    }
+
+    /**
+     * The same text for a layout, see {@link turnheel.engine.wording.NoBreak}: where it has an ordinary blank a line may
+     * end, where it has one that does not break none may. Read again it means the same.
+     */
+    public String unbroken(Paragraph paragraph) {
+        return unbroken.text(paragraph.pieces());
     }
 
     /**

@@ -11,9 +11,11 @@ import turnheel.engine.drawing.StitchChart;
 import turnheel.engine.grading.Graded;
 import turnheel.engine.grading.GradedSize;
 import turnheel.engine.wording.HouseStyle;
+import turnheel.engine.wording.NoBreak;
 import turnheel.engine.writing.Manuscripts;
 import turnheel.engine.writing.Paragraph;
 import turnheel.engine.writing.PatternText;
+import turnheel.engine.writing.SmallTable;
 import turnheel.exchange.drawing.Drawn;
 
 /** A written pattern with its drawings, ready for a layout: for all sizes, or as an edition of one. */
@@ -49,7 +51,10 @@ public final class PatternDocument {
     }
 
     private Document document() {
-        text.paragraphs().forEach(this::add);
+        text.lettered().forEach(lettered -> {
+            add(lettered.paragraph());
+            lettered.tables().forEach(table -> blocks.add(table(table)));
+        });
         drawings();
         String title = graded.design().title().isBlank() ? Words.text("untitled") : graded.design().title();
         return new Document(title, subject(), Imprint.of(graded.design()), blocks);
@@ -61,7 +66,7 @@ public final class PatternDocument {
     }
 
     private void add(Paragraph paragraph) {
-        String said = text.text(paragraph);
+        String said = text.unbroken(paragraph);
         switch (paragraph.role()) {
             case TITLE -> {
                 // the document's own title says it
@@ -76,6 +81,18 @@ public final class PatternDocument {
             case INSTRUCTION -> blocks.add(new Block.Paragraph(Purpose.INSTRUCTION, said));
             case CAUTION -> blocks.add(new Block.Paragraph(Purpose.CAUTION, said));
         }
+    }
+
+    private static Block.Table table(SmallTable small) {
+        List<String> head = new ArrayList<>(List.of(small.sizeHeading()));
+        head.addAll(small.letters());
+        List<Block.Row> rows = new ArrayList<>();
+        for (SmallTable.Row row : small.rows()) {
+            List<Block.Cell> cells = new ArrayList<>(List.of(new Block.Cell.Words(NoBreak.whole(row.size()))));
+            row.values().forEach(value -> cells.add(new Block.Cell.Figure(NoBreak.whole(value))));
+            rows.add(new Block.Row(cells));
+        }
+        return new Block.Table(small.caption(), head, rows);
     }
 
     /** An entry such as {@code yo: yarn over}; neighbours make one list. */

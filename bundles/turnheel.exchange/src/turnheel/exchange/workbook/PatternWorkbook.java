@@ -3,7 +3,6 @@ package turnheel.exchange.workbook;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.Date;
 import java.util.Optional;
@@ -14,12 +13,11 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 import turnheel.engine.grading.Graded;
 import turnheel.exchange.imprint.Product;
+import turnheel.exchange.office.FixedZip;
+import turnheel.exchange.office.OneLine;
 
 /** A graded pattern as a workbook with the sheets Pattern, Measurements, Counts and Rounds. */
 public final class PatternWorkbook {
-
-    /** The time of every document and of every part in it: an export has no clock, so that it can be compared. */
-    private static final LocalDateTime TIME = LocalDateTime.of(2000, 1, 1, 0, 0);
 
     private final XSSFWorkbook workbook;
     private final Styles styles;
@@ -43,7 +41,7 @@ public final class PatternWorkbook {
             new PatternWorkbook(graded, workbook).fill();
             workbook.write(packed);
         }
-        FixedZip.copy(packed.toByteArray(), TIME, out);
+        FixedZip.copy(packed.toByteArray(), out);
     }
 
     private void fill() {
@@ -62,10 +60,10 @@ public final class PatternWorkbook {
 
     private void properties() {
         POIXMLProperties properties = workbook.getProperties();
-        Optional<Date> time = Optional.of(Date.from(TIME.toInstant(ZoneOffset.UTC)));
+        Optional<Date> time = Optional.of(Date.from(FixedZip.TIME.toInstant(ZoneOffset.UTC)));
         properties.getCoreProperties().setCreated(time);
         properties.getCoreProperties().setModified(time);
-        properties.getCoreProperties().setTitle(SafeText.ofLine(PatternSheet.title(graded)));
+        properties.getCoreProperties().setTitle(OneLine.of(PatternSheet.title(graded)));
         properties.getCoreProperties().setCreator(Product.NAME);
         properties.getExtendedProperties().setApplication(Product.NAME);
     }

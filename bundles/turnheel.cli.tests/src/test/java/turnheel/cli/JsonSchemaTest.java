@@ -76,6 +76,7 @@ class JsonSchemaTest {
         holds("turnheel-queries-1", "check", fight, "--json");
         holds("turnheel-grade-1", "grade", fight, "--json");
         holds("turnheel-export-1", "export", file, "--to", folder.resolve("gull.csv"), "--json");
+        holds("turnheel-export-1", "export", file, "--each-size", "--to", folder.resolve("gull.svg"), "--json");
         holds("turnheel-sizes-1", "sizes", "--json");
         holds("turnheel-sizes-1", "sizes", "men", "--json");
         holds("turnheel-sizes-1", "sizes", Files.writeString(folder.resolve("own.csv"),

@@ -28,7 +28,7 @@ class ArchitectureTest {
 
     @Test
     void onlyTheWritersOfAFormatKnowItsLibraries() {
-        noClasses().that().resideOutsideOfPackages("..workbook..", "..manuscript..")
+        noClasses().that().resideOutsideOfPackages("..workbook..", "..manuscript..", "..word..")
                 .should().dependOnClassesThat().resideInAnyPackage("org.apache.poi..", "org.openxmlformats..")
                 .check(CLASSES);
         noClasses().that().resideOutsideOfPackages("..pdf..", "..manuscript..")
@@ -38,6 +38,17 @@ class ArchitectureTest {
         noClasses().that().resideInAPackage("..manuscript..")
                 .should().dependOnClassesThat().resideInAnyPackage("org.apache.poi.ss..", "org.apache.poi.xssf..",
                         "org.openxmlformats..").check(CLASSES);
+        noClasses().that().resideInAPackage("..word..")
+                .should().dependOnClassesThat().resideInAnyPackage("org.apache.poi.ss..", "org.apache.poi.xssf..",
+                        "org.openxmlformats.schemas.spreadsheetml..", "org.apache.pdfbox..").check(CLASSES);
+        noClasses().that().resideOutsideOfPackage("..typeface..")
+                .should().dependOnClassesThat().resideInAPackage("org.apache.fontbox..").check(CLASSES);
+    }
+
+    @Test
+    void nobodyAsksTheMachineForItsFonts() {
+        noClasses().should().dependOnClassesThat().haveFullyQualifiedName("java.awt.Font")
+                .orShould().dependOnClassesThat().haveFullyQualifiedName("java.awt.GraphicsEnvironment").check(CLASSES);
     }
 
     @Test

@@ -1,0 +1,100 @@
+package turnheel.exchange.drawing;
+
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.OutputStream;
+
+import javax.imageio.IIOImage;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageTypeSpecifier;
+import javax.imageio.ImageWriter;
+import javax.imageio.metadata.IIOMetadata;
+import javax.imageio.metadata.IIOMetadataNode;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
+
+import turnheel.engine.drawing.Picture;
+import turnheel.exchange.typeface.Letters;
+
+/**
+ * Writes pictures as PNG (ISO/IEC 15948), dense enough for print, with their scale, their title and their description.
+ * The same picture gives the same pixels on every machine and the same bytes on one Java platform.
+ */
+public final class PngWriter {
+
+    /** Twice the dots of a screen; a hair line of a drawing, 0.2 mm, is more than one dot wide. */
+    private static final double DOTS_PER_INCH = 192;
+    /** The charts of two dozen sizes in one picture; more would not fit into the memory of a small machine. */
+    private static final double MOST_DOTS = 24e6;
+    private static final double MM_PER_INCH = 25.4;
+    private static final double MM_PER_METRE = 1000;
+    private static final String FORM = "javax_imageio_png_1.0";
+
+    private final Letters letters = new Letters();
+
+    /** Writes one file, a millimetre as a millimetre; the stream is not closed. A huge picture has wider dots. */
+    public static void write(Picture picture, OutputStream out) throws IOException {
+        double dots = picture.width() * picture.height() * Math.pow(DOTS_PER_INCH / MM_PER_INCH, 2);
+        double density = DOTS_PER_INCH * Math.min(1, Math.sqrt(MOST_DOTS / dots));
+        new PngWriter().write(picture, 1, density, out);
+    }
+
+    /**
+     * Writes one of several pictures; the stream is not closed.
+     *
+     * @param scale millimetres of paper for a millimetre of the picture
+     * @param dotsPerInch of paper
+     */
+    public void write(Picture picture, double scale, double dotsPerInch, OutputStream out) throws IOException {
+        double perMm = scale * dotsPerInch / MM_PER_INCH;
+        BufferedImage image = new BufferedImage(dots(picture.width() * perMm), dots(picture.height() * perMm),
+                BufferedImage.TYPE_INT_RGB);
+        Graphics2D surface = image.createGraphics();
+        try {
+            // The last dot is rarely a whole one: the picture is stretched to its edge, and no black is seen there.
+            surface.scale(image.getWidth() / picture.width(), image.getHeight() / picture.height());
+            PicturePainter.paint(picture, surface, letters);
+        } finally {
+            surface.dispose();
+        }
+        ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
+        try (MemoryCacheImageOutputStream stream = new MemoryCacheImageOutputStream(out)) {
+            writer.setOutput(stream);
+            IIOMetadata about = writer.getDefaultImageMetadata(ImageTypeSpecifier.createFromRenderedImage(image), null);
+            about.mergeTree(FORM, about(picture, dots(dotsPerInch / MM_PER_INCH * MM_PER_METRE)));
+            writer.write(new IIOImage(image, null, about));
+        } finally {
+            writer.dispose();
+        }
+    }
+
+    private static int dots(double exact) {
+        return Math.max(1, (int) Math.round(exact));
+    }
+
+    private static IIOMetadataNode about(Picture picture, int perMetre) {
+        IIOMetadataNode root = new IIOMetadataNode(FORM);
+        IIOMetadataNode scale = new IIOMetadataNode("pHYs");
+        scale.setAttribute("pixelsPerUnitXAxis", Integer.toString(perMetre));
+        scale.setAttribute("pixelsPerUnitYAxis", Integer.toString(perMetre));
+        scale.setAttribute("unitSpecifier", "meter");
+        root.appendChild(scale);
+        IIOMetadataNode texts = new IIOMetadataNode("iTXt");
+        texts.appendChild(text("Title", picture.title()));
+        texts.appendChild(text("Description", picture.description()));
+        root.appendChild(texts);
+        return root;
+    }
+
+    private static IIOMetadataNode text(String keyword, String text) {
+        IIOMetadataNode entry = new IIOMetadataNode("iTXtEntry");
+        entry.setAttribute("keyword", keyword);
+        entry.setAttribute("compressionFlag", "FALSE");
+        entry.setAttribute("compressionMethod", "0");
+        entry.setAttribute("languageTag", "en");
+        entry.setAttribute("translatedKeyword", "");
+        // NUL would end the text; other control characters mean nothing in a line.
+        entry.setAttribute("text", text.replaceAll("\\p{Cntrl}", " "));
+        return entry;
+    }
+}
