@@ -31,6 +31,7 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 import turnheel.engine.grading.Graded;
 import turnheel.engine.wording.HouseStyle;
 import turnheel.engine.wording.HouseStyles;
+import turnheel.engine.wording.NoBreak;
 import turnheel.engine.yarn.Patterns;
 import turnheel.exchange.Designs;
 import turnheel.exchange.KnitAgain;
@@ -60,8 +61,13 @@ class PdfWriterTest {
         return Designs.all().keySet().stream();
     }
 
+    static Stream<String> complete() {
+        // sizes without measurements knit nothing
+        return designs().filter(name -> !name.equals("missing"));
+    }
+
     @ParameterizedTest
-    @MethodSource("designs")
+    @MethodSource("complete")
     void knitsToTheSameLoopsInEverySizeWhenItIsReadAgain(String name) throws IOException {
         Graded graded = Patterns.grade(Designs.all().get(name));
         KnitAgain.assertAlike(graded, HouseStyles.usual(), ManuscriptText.pdf(PdfFile.of(pattern(graded))));
@@ -190,7 +196,7 @@ class PdfWriterTest {
                 PDFTextStripper one = new PDFTextStripper();
                 one.setStartPage(page);
                 one.setEndPage(page);
-                List<String> lines = one.getText(document).lines().map(String::strip).toList();
+                List<String> lines = NoBreak.ordinary(one.getText(document)).lines().map(String::strip).toList();
                 boolean holdsRows = lines.stream().anyMatch(line -> line.startsWith("round "));
                 assertEquals(holdsRows ? 1 : 0, Collections.frequency(lines, "Round Stitches"), "page " + page);
             }
