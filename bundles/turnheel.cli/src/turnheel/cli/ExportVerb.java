@@ -113,9 +113,14 @@ final class ExportVerb extends Verb {
     }
 
     private String refused(String option, Predicate<ExportFormat> taking) {
+        return refused(option, target, taking);
+    }
+
+    /** That an option changes nothing in {@code what}, with the endings of the formats in which it would. */
+    static String refused(String option, String what, Predicate<ExportFormat> taking) {
         String endings = Arrays.stream(ExportFormat.values()).filter(taking).map(ExportFormat::ending)
                 .collect(Collectors.joining(", "));
-        return Words.EXPORT_WHOLE.with(option, target, endings);
+        return Words.EXPORT_WHOLE.with(option, what, endings);
     }
 
     /** The pattern, measured as far as it is exported. */

@@ -129,12 +129,12 @@ public enum ExportFormat {
             case WORKBOOK -> PatternWorkbook.write(graded, out);
             case TABLE -> CountsCsv.write(graded, out);
             case DRAWING -> SvgWriter.write(edition.drawing().of(graded), out);
+            case IMAGE -> PngWriter.write(edition.drawing().of(graded), out);
+            case PAGE, MANUSCRIPT, MARKDOWN ->
+                write(PatternDocument.of(graded, edition.style(), edition.size()), out);
             case PRINT -> write(draws(edition)
                     ? PatternDocument.ofDrawing(graded, edition.drawing())
                     : PatternDocument.of(graded, edition.style(), edition.size()), out);
-            case PAGE, MANUSCRIPT, MARKDOWN ->
-                write(PatternDocument.of(graded, edition.style(), edition.size()), out);
-            case IMAGE -> PngWriter.write(edition.drawing().of(graded), out);
         }
     }
 

@@ -81,16 +81,17 @@ public final class Exports {
      */
     public static void write(Document document, Path target, boolean force) throws ExportException {
         ExportFormat format = ExportFormat.ofDocument(target);
-        check(target, force);
         write(out -> format.write(document, out), target, force);
     }
 
     /** Writes what a file will hold. */
-    private interface Content {
+    interface Content {
         void write(OutputStream out) throws IOException;
     }
 
-    private static void write(Content content, Path target, boolean force) throws ExportException {
+    /** Says early and clearly what would fail; then the file appears whole or not at all. */
+    static void write(Content content, Path target, boolean force) throws ExportException {
+        check(target, force);
         try {
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             content.write(bytes);
@@ -104,8 +105,8 @@ public final class Exports {
      * Writes a text in UTF-8. The file appears whole or not at all.
      *
      * @param force whether a file that exists is replaced
-     * @throws ExportException when the file exists and {@code force} was not given, or it cannot be written; whatever was
-     *     there before is unchanged
+     * @throws ExportException when the file exists and {@code force} was not given, or it cannot be written; whatever
+     *     was there before is unchanged
      */
     public static void writeText(String text, Path target, boolean force) throws ExportException {
         writeTexts(Map.of(target, text), force);

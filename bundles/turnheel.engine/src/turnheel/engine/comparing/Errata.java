@@ -87,8 +87,8 @@ final class Errata {
                     String reads = PrintedLine.of(values, pair.before()).orElse(dash);
                     String shouldRead = PrintedLine.of(others, pair.after()).orElse(dash);
                     if (!reads.equals(shouldRead)) {
-                        found.add(new Erratum.Value(place(line), pair.label(), line.lead(piece), reads, shouldRead,
-                                line.trail(piece)));
+                        found.add(new Erratum.Value(place(line), pair.label(), line.lead(piece, pair.before(), dash),
+                                reads, shouldRead, line.trail(piece, pair.before(), dash)));
                     }
                 }
             }

@@ -21,10 +21,10 @@ public sealed interface Erratum {
      * A number, or another value, of one size.
      *
      * @param size its label in the version before
-     * @param lead the word before it in the line, empty at its start
+     * @param lead the word before it in the line as that size reads it, with the blank between; empty at its start
      * @param reads as printed, be it a dash
      * @param shouldRead as printed in the version after
-     * @param trail the word after it in the line, empty at its end
+     * @param trail the word after it, with the blank between; empty at its end
      */
     record Value(Place place, String size, String lead, String reads, String shouldRead, String trail)
             implements Erratum {

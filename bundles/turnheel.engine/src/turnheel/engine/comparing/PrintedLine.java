@@ -55,21 +55,28 @@ record PrintedLine(String chapter, Paragraph paragraph, String text) {
         return values.each().get(values.each().size() == 1 ? 0 : size);
     }
 
-    /** The word that stands right before the piece at this place. */
-    String lead(int piece) {
-        String before = words(piece - 1).stripTrailing();
-        return before.substring(before.lastIndexOf(' ') + 1);
+    /** What leads to the piece at this place in one size: the word before it, and the blank if one follows that. */
+    String lead(int piece, int size, String dash) {
+        String before = text(0, piece, size, dash);
+        return before.substring(before.stripTrailing().lastIndexOf(' ') + 1);
     }
 
-    /** The word that stands right after the piece at this place. */
-    String trail(int piece) {
-        String after = words(piece + 1).stripLeading();
-        int end = after.indexOf(' ');
+    /** What follows the piece at this place in one size: the word after it, and the blank if one stands before that. */
+    String trail(int piece, int size, String dash) {
+        String after = text(piece + 1, paragraph.pieces().size(), size, dash);
+        int word = after.length() - after.stripLeading().length();
+        int end = after.indexOf(' ', word);
         return end < 0 ? after : after.substring(0, end);
     }
 
-    private String words(int piece) {
-        List<Piece> pieces = paragraph.pieces();
-        return piece >= 0 && piece < pieces.size() && pieces.get(piece) instanceof Piece.Words(String words) ? words : "";
+    private String text(int from, int to, int size, String dash) {
+        StringBuilder text = new StringBuilder();
+        for (Piece piece : paragraph.pieces().subList(from, to)) {
+            text.append(switch (piece) {
+                case Piece.Words(String words) -> words;
+                case Piece.Values values -> of(values, size).orElse(dash);
+            });
+        }
+        return text.toString();
     }
 }

@@ -3,13 +3,11 @@ package turnheel.exchange.document;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
-import turnheel.engine.drawing.ChartedPart;
-import turnheel.engine.drawing.OutlineDrawing;
+import turnheel.engine.design.Design;
 import turnheel.engine.drawing.Picture;
-import turnheel.engine.drawing.StitchChart;
 import turnheel.engine.grading.Graded;
-import turnheel.engine.grading.GradedSize;
 import turnheel.engine.wording.HouseStyle;
 import turnheel.engine.wording.NoBreak;
 import turnheel.engine.writing.Manuscripts;
@@ -55,7 +53,8 @@ public final class PatternDocument {
             add(lettered.paragraph());
             lettered.tables().forEach(table -> blocks.add(table(table)));
         });
-        drawings();
+        cautionsFirst();
+        blocks.addAll(PatternFigures.of(graded, text.style(), only));
         String title = graded.design().title().isBlank() ? Words.text("untitled") : graded.design().title();
         return new Document(title, subject(), Imprint.of(graded.design()), blocks);
     }
@@ -108,31 +107,25 @@ public final class PatternDocument {
         blocks.add(new Block.Terms(terms));
     }
 
-    private void drawings() {
-        blocks.add(new Block.NewPage());
-        blocks.add(new Block.Heading(1, Words.text("pattern.drawing")));
-        blocks.add(new Block.Drawn(only.map(size -> OutlineDrawing.of(graded, size))
-                .orElseGet(() -> OutlineDrawing.nested(graded))));
-        List<ChartedPart> charted = List.of(ChartedPart.values()).stream().filter(this::isCharted).toList();
-        if (!charted.isEmpty()) {
-            blocks.add(new Block.NewPage());
-            blocks.add(new Block.Heading(1, Words.text("pattern.charts")));
+    /** What can hurt is read before anything is knitted: it goes before the first section. */
+    private void cautionsFirst() {
+        int first = IntStream.range(0, blocks.size()).filter(place -> isCaution(blocks.get(place))).findFirst().orElse(0);
+        if (first == 0) {
+            return;
         }
-        for (ChartedPart part : charted) {
-            blocks.add(new Block.Heading(2, part.label()));
-            for (GradedSize size : sizes()) {
-                if (part.chart(graded, size).isPresent()) {
-                    blocks.add(new Block.Drawn(StitchChart.of(graded, part, size.label())));
-                }
-            }
+        int last = first;
+        while (last < blocks.size() && isCaution(blocks.get(last))) {
+            last++;
         }
+        List<Block> section = blocks.subList(first - 1, last);
+        List<Block> cautions = List.copyOf(section);
+        section.clear();
+        int front = IntStream.range(0, blocks.size()).filter(place -> blocks.get(place) instanceof Block.Heading)
+                .findFirst().orElse(blocks.size());
+        blocks.addAll(front, cautions);
     }
 
-    private List<GradedSize> sizes() {
-        return graded.sizes().stream().filter(size -> only.isEmpty() || only.get().equals(size.label())).toList();
-    }
-
-    private boolean isCharted(ChartedPart part) {
-        return sizes().stream().anyMatch(size -> part.chart(graded, size).isPresent());
+    private static boolean isCaution(Block block) {
+        return block instanceof Block.Paragraph(Purpose purpose, String caution) && purpose == Purpose.CAUTION;
     }
 }

@@ -5,14 +5,6 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.OutputStream;
 
-import javax.imageio.IIOImage;
-import javax.imageio.ImageIO;
-import javax.imageio.ImageTypeSpecifier;
-import javax.imageio.ImageWriter;
-import javax.imageio.metadata.IIOMetadata;
-import javax.imageio.metadata.IIOMetadataNode;
-import javax.imageio.stream.MemoryCacheImageOutputStream;
-
 import turnheel.engine.drawing.Picture;
 import turnheel.exchange.typeface.Letters;
 
@@ -28,7 +20,6 @@ public final class PngWriter {
     private static final double MOST_DOTS = 24e6;
     private static final double MM_PER_INCH = 25.4;
     private static final double MM_PER_METRE = 1000;
-    private static final String FORM = "javax_imageio_png_1.0";
 
     private final Letters letters = new Letters();
 
@@ -46,8 +37,13 @@ public final class PngWriter {
      * @param dotsPerInch of paper
      */
     public void write(Picture picture, double scale, double dotsPerInch, OutputStream out) throws IOException {
-        double perMm = scale * dotsPerInch / MM_PER_INCH;
-        BufferedImage image = new BufferedImage(dots(picture.width() * perMm), dots(picture.height() * perMm),
+        BufferedImage image = painted(picture, scale * dotsPerInch / MM_PER_INCH);
+        PngFile.write(NumberedImage.of(image), dots(dotsPerInch / MM_PER_INCH * MM_PER_METRE), picture.title(),
+                picture.description(), out);
+    }
+
+    private BufferedImage painted(Picture picture, double dotsPerMm) {
+        BufferedImage image = new BufferedImage(dots(picture.width() * dotsPerMm), dots(picture.height() * dotsPerMm),
                 BufferedImage.TYPE_INT_RGB);
         Graphics2D surface = image.createGraphics();
         try {
@@ -57,44 +53,10 @@ public final class PngWriter {
         } finally {
             surface.dispose();
         }
-        ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
-        try (MemoryCacheImageOutputStream stream = new MemoryCacheImageOutputStream(out)) {
-            writer.setOutput(stream);
-            IIOMetadata about = writer.getDefaultImageMetadata(ImageTypeSpecifier.createFromRenderedImage(image), null);
-            about.mergeTree(FORM, about(picture, dots(dotsPerInch / MM_PER_INCH * MM_PER_METRE)));
-            writer.write(new IIOImage(image, null, about));
-        } finally {
-            writer.dispose();
-        }
+        return image;
     }
 
     private static int dots(double exact) {
         return Math.max(1, (int) Math.round(exact));
-    }
-
-    private static IIOMetadataNode about(Picture picture, int perMetre) {
-        IIOMetadataNode root = new IIOMetadataNode(FORM);
-        IIOMetadataNode scale = new IIOMetadataNode("pHYs");
-        scale.setAttribute("pixelsPerUnitXAxis", Integer.toString(perMetre));
-        scale.setAttribute("pixelsPerUnitYAxis", Integer.toString(perMetre));
-        scale.setAttribute("unitSpecifier", "meter");
-        root.appendChild(scale);
-        IIOMetadataNode texts = new IIOMetadataNode("iTXt");
-        texts.appendChild(text("Title", picture.title()));
-        texts.appendChild(text("Description", picture.description()));
-        root.appendChild(texts);
-        return root;
-    }
-
-    private static IIOMetadataNode text(String keyword, String text) {
-        IIOMetadataNode entry = new IIOMetadataNode("iTXtEntry");
-        entry.setAttribute("keyword", keyword);
-        entry.setAttribute("compressionFlag", "FALSE");
-        entry.setAttribute("compressionMethod", "0");
-        entry.setAttribute("languageTag", "en");
-        entry.setAttribute("translatedKeyword", "");
-        // NUL would end the text; other control characters mean nothing in a line.
-        entry.setAttribute("text", text.replaceAll("\\p{Cntrl}", " "));
-        return entry;
     }
 }

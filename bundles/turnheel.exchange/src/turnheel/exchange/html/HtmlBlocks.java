@@ -9,7 +9,9 @@ import turnheel.exchange.document.Block;
 import turnheel.exchange.document.Block.Cell;
 import turnheel.exchange.markup.XmlText;
 
-/** The blocks of a document as elements, in order. What is wider than a window scrolls in a box that the keyboard reaches. */
+/**
+ * The blocks of a document as elements, in order. What is wider than a window scrolls in a box that the keyboard reaches.
+ */
 final class HtmlBlocks {
 
     /** A heading under the title, and the id by which one gets there. */
@@ -60,7 +62,8 @@ final class HtmlBlocks {
         if (level == 1) {
             chapters.add(new Chapter(id, text));
         }
-        html.append("<h%d id=\"%s\"%s>%s</h%d>\n".formatted(level + 1, id, classes(""), XmlText.escaped(text), level + 1));
+        html.append("<h%d id=\"%s\"%s>%s</h%d>\n".formatted(level + 1, id, classes(""), XmlText.escaped(text),
+                level + 1));
     }
 
     private void entries(String list, List<String> texts) {
@@ -78,9 +81,10 @@ final class HtmlBlocks {
 
     private void table(Block.Table table) {
         String caption = "b" + ++boxes;
-        html.append("<div%s role=\"region\" aria-labelledby=\"%s\" tabindex=\"0\">\n<table>\n"
+        html.append("<div%s role=\"group\" aria-labelledby=\"%s\" tabindex=\"0\">\n<table>\n"
                 .formatted(classes("scroll"), caption));
-        html.append("<caption id=\"%s\">%s</caption>\n<thead>\n<tr>".formatted(caption, XmlText.escaped(table.caption())));
+        html.append("<caption id=\"%s\"><span>%s</span></caption>\n<thead>\n<tr>"
+                .formatted(caption, XmlText.escaped(table.caption())));
         for (int column = 0; column < table.head().size(); column++) {
             html.append(columnHeading(table, column));
         }
@@ -118,13 +122,14 @@ final class HtmlBlocks {
             case Cell.Words(String text) -> "<td>%s</td>".formatted(XmlText.escaped(text));
             case Cell.Figure(String text) -> "<td class=\"figure\">%s</td>".formatted(XmlText.escaped(text));
             case Cell.Nothing nothing -> "<td></td>";
-            case Cell.Blank blank -> "<td class=\"blank\"><span class=\"heard\">%s</span></td>".formatted(Words.text("blank"));
+            case Cell.Blank blank ->
+                "<td class=\"blank\"><span class=\"heard\">%s</span></td>".formatted(Words.text("blank"));
         };
     }
 
     private void figure(Picture picture) {
         String caption = "b" + ++boxes;
-        html.append("<figure%s>\n<div class=\"scroll\" role=\"region\" aria-labelledby=\"%s\" tabindex=\"0\">\n"
+        html.append("<figure%s>\n<div class=\"scroll\" role=\"group\" aria-labelledby=\"%s\" tabindex=\"0\">\n"
                 .formatted(classes(""), caption)).append(figures.element(picture, caption + "p"))
                 .append("</div>\n<figcaption id=\"%s\">%s</figcaption>\n</figure>\n"
                         .formatted(caption, XmlText.escaped(picture.title())));

@@ -66,7 +66,8 @@ public final class HtmlPage {
             return "";
         }
         return chapters.stream()
-                .map(chapter -> "<li><a href=\"#%s\">%s</a></li>\n".formatted(chapter.id(), XmlText.escaped(chapter.heading())))
+                .map(chapter -> "<li><a href=\"#%s\">%s</a></li>\n"
+                        .formatted(chapter.id(), XmlText.escaped(chapter.heading())))
                 .collect(Collectors.joining("", """
                         <nav aria-labelledby="contents">
                         <p id="contents">%s</p>

@@ -9,15 +9,23 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 
 import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 import turnheel.engine.grading.Graded;
+import turnheel.exchange.imprint.ContentHash;
+import turnheel.exchange.imprint.PartWords;
 import turnheel.exchange.imprint.Product;
 import turnheel.exchange.office.FixedZip;
 import turnheel.exchange.office.OneLine;
 
-/** A graded pattern as a workbook with the sheets Pattern, Measurements, Counts and Rounds. */
+/**
+ * A graded pattern as a workbook: title page, measurements, counts, rounds, instructions, round finder table,
+ * gauge-by-size table and yarn, what an editor signs, and what a layouter draws from, a sheet each.
+ */
 public final class PatternWorkbook {
+
+    private static final String LANGUAGE = "en";
 
     private final XSSFWorkbook workbook;
     private final Styles styles;
@@ -51,20 +59,40 @@ public final class PatternWorkbook {
         sheet(MeasurementsSheet.NAME, MeasurementsSheet::write);
         sheet(CountsSheet.NAME, CountsSheet::write);
         sheet(RoundsSheet.NAME, RoundsSheet::write);
-        properties();
+        sheet(InstructionsSheet.NAME, InstructionsSheet::write);
+        sheet(RoundFinderSheet.NAME, RoundFinderSheet::write);
+        sheet(GaugeSheet.NAME, GaugeSheet::write);
+        sheet(YarnSheet.NAME, YarnSheet::write);
+        sheet(QueriesSheet.NAME, QueriesSheet::write);
+        sheet(DrawingSheet.NAME, DrawingSheet::write);
+        properties(workbook, PatternSheet.title(graded));
+        contents();
     }
 
     private void sheet(String name, BiConsumer<Graded, CellWriter> content) {
-        content.accept(graded, new CellWriter(workbook.createSheet(name), styles, texts));
+        XSSFSheet sheet = workbook.createSheet(name);
+        content.accept(graded, new CellWriter(sheet, styles, texts));
+        PrintLayout.imprint(sheet, ContentHash.of(graded.design()));
     }
 
-    private void properties() {
+    /** What a workbook says of itself. */
+    static void properties(XSSFWorkbook workbook, String title) {
         POIXMLProperties properties = workbook.getProperties();
         Optional<Date> time = Optional.of(Date.from(FixedZip.TIME.toInstant(ZoneOffset.UTC)));
         properties.getCoreProperties().setCreated(time);
         properties.getCoreProperties().setModified(time);
-        properties.getCoreProperties().setTitle(OneLine.of(PatternSheet.title(graded)));
+        properties.getCoreProperties().setTitle(OneLine.of(title));
         properties.getCoreProperties().setCreator(Product.NAME);
+        properties.getCoreProperties().getUnderlyingProperties().setLanguageProperty(LANGUAGE);
         properties.getExtendedProperties().setApplication(Product.NAME);
+    }
+
+    /** Which state of which design it holds. */
+    private void contents() {
+        POIXMLProperties properties = workbook.getProperties();
+        properties.getCoreProperties().setSubjectProperty(Words.text("properties.subject",
+                ContentHash.of(graded.design())));
+        properties.getCoreProperties().setKeywords(Words.text("properties.keywords",
+                PartWords.direction(graded.design().direction())));
     }
 }

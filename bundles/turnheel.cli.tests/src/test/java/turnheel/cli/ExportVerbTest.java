@@ -70,7 +70,7 @@ class ExportVerbTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvSource({"out.html, .xlsx", "out.cvs, .csv", "out, .csv", ".csv, .xlsx", "out.turnheel, .xlsx"})
+    @CsvSource({"out.ods, .xlsx", "out.cvs, .csv", "out, .csv", ".csv, .xlsx", "out.turnheel, .xlsx"})
     void refusesAnEndingThatItDoesNotKnow(String name, String says) throws IOException {
         Path file = Patterns.toeUp(folder);
         Run.of("export", file, "--to", folder.resolve(name)).refused(name, says);

@@ -24,9 +24,12 @@ import turnheel.exchange.NastyTexts;
 /** What a person typed is data: in a title, a size label or a comment it never runs, and it comes back as it was. */
 class HarmlessTextTest {
 
-    /** Formulas are what the engine's rules are: functions of named cells; no text of a person is in them. */
-    private static final String RULE =
-            "(?:[a-zA-Z]+_[a-zA-Z]+_size\\d+|INT|MIN|MAX|MOD|IF|SQRT|[-+*/(),.<>=]|\\d|E-)+";
+    /**
+     * Formulas are what the engine's rules are: functions of named cells, or of cells of their own sheet, or a size's label
+     * looked up; no text of a person is in them.
+     */
+    private static final String RULE = "(?:[a-zA-Z]+_[a-zA-Z]+_size\\d+|knitter_(?:gauge|foot)|\\$[A-Z]{1,2}\\$?\\d+"
+            + "|INT|MIN|MAX|MOD|IF|SQRT|ROUND|INDEX|MATCH|[-+*/(),.<>=:]|\\d|E-)+";
 
     static List<String> nastyTexts() {
         return NastyTexts.all();
