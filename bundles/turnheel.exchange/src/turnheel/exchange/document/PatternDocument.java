@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
-import turnheel.engine.design.Design;
 import turnheel.engine.drawing.Picture;
 import turnheel.engine.grading.Graded;
 import turnheel.engine.wording.HouseStyle;
