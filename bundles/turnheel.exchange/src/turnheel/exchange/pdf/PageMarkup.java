@@ -25,6 +25,8 @@ final class PageMarkup {
     private static final int LONGEST_RUNNING_TITLE = 60;
     private static final int LONGEST_WORD = 24;
     private static final int LONGEST_FIGURE = 24;
+    /** So few that a table need not go on over the page. */
+    private static final int FEW_ROWS = 12;
     private static final int MANY_COLUMNS = 8;
     private static final int CROWDED_COLUMNS = 13;
 
@@ -125,7 +127,8 @@ final class PageMarkup {
     private void table(Block.Table table) {
         Element element = placed(child(body, "table"));
         int columns = table.head().size();
-        element.setAttribute("class", columns > CROWDED_COLUMNS ? "crowded" : columns > MANY_COLUMNS ? "many" : "");
+        mark(element, columns > CROWDED_COLUMNS ? "crowded" : columns > MANY_COLUMNS ? "many" : "");
+        mark(element, table.rows().size() <= FEW_ROWS ? "short" : "");
         text(element, "caption", "", table.caption());
         Element head = child(child(element, "thead"), "tr");
         for (int column = 0; column < columns; column++) {
