@@ -1,7 +1,6 @@
 package turnheel.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -71,9 +70,7 @@ final class ErrataVerb extends Verb {
             if (!table) {
                 ExportFormat.ofDocument(file);
             }
-            if (!force && Files.exists(file) && !Files.isDirectory(file)) {
-                throw new Refusal(Words.EXISTS.with(target));
-            }
+            PatternArgument.requireFree(List.of(file), force);
             if (table) {
                 Exports.writeText(ErrataCsv.text(comparison), file, force);
             } else {

@@ -130,7 +130,7 @@ final class PatternArgument {
         }
     }
 
-    /** Refuses files that are there already. The exporter would too, but does not know what the option is called here. */
+    /** Refuses files that are there already. The exporter would too, but does not know how the option is called. */
     static void requireFree(Collection<Path> files, boolean force) throws Refusal {
         for (Path file : files) {
             if (!force && Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !Files.isDirectory(file)) {

@@ -32,7 +32,10 @@ final class StyleOption {
 
     /** The first option that was given; empty where none was. */
     Optional<String> given() {
-        return style != null ? Optional.of("--style") : longestList != null ? Optional.of("--tables") : Optional.empty();
+        if (style != null) {
+            return Optional.of("--style");
+        }
+        return longestList == null ? Optional.empty() : Optional.of("--tables");
     }
 
     /** The style, the usual one when none is asked for. */

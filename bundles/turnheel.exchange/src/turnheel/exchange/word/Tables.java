@@ -1,5 +1,6 @@
 package turnheel.exchange.word;
 
+import java.util.Arrays;
 import java.util.List;
 
 import org.apache.poi.xwpf.usermodel.TableRowAlign;
@@ -16,8 +17,11 @@ import turnheel.exchange.office.OneLine;
 /** Writes tables: the head is repeated on every page, a row is never broken. */
 final class Tables {
 
-    /** How much wider the column of row headings is than another. */
-    private static final double HEADINGS_SHARE = 1.8;
+    /** A column is as wide as its longest text, in characters within these bounds; longer texts are broken. */
+    private static final int NARROWEST = 6;
+    private static final int WIDEST = 36;
+    /** Room to write in by hand, in characters. */
+    private static final int BY_HAND = 10;
 
     private Tables() {
     }
@@ -30,7 +34,7 @@ final class Tables {
         made.setTableAlignment(TableRowAlign.LEFT);
         // the borders that the library gives every table would hide those of the style
         made.getCTTbl().getTblPr().unsetTblBorders();
-        grid(made, columns);
+        grid(made, table);
         XWPFTableRow head = made.getRow(0);
         head.setRepeatHeader(true);
         head.setCantSplitRow(true);
@@ -47,16 +51,31 @@ final class Tables {
         }
     }
 
-    private static void grid(XWPFTable made, int columns) {
+    private static void grid(XWPFTable made, Block.Table table) {
         CTTblGrid grid = made.getCTTbl().getTblGrid() == null ? made.getCTTbl().addNewTblGrid()
                 : made.getCTTbl().getTblGrid();
         while (grid.sizeOfGridColArray() > 0) {
             grid.removeGridCol(0);
         }
-        double share = Page.TEXT_WIDTH / (columns - 1 + HEADINGS_SHARE);
-        for (int column = 0; column < columns; column++) {
-            grid.addNewGridCol().setW(Page.twips((int) (column == 0 ? share * HEADINGS_SHARE : share)));
+        int[] widths = new int[table.head().size()];
+        for (int column = 0; column < widths.length; column++) {
+            int its = column;
+            int longest = table.rows().stream().mapToInt(row -> characters(row.cells().get(its))).max().orElse(0);
+            widths[column] = Math.clamp(Math.max(longest, table.head().get(column).length()), NARROWEST, WIDEST);
         }
+        int all = Arrays.stream(widths).sum();
+        for (int width : widths) {
+            grid.addNewGridCol().setW(Page.twips(Page.TEXT_WIDTH * width / all));
+        }
+    }
+
+    private static int characters(Block.Cell cell) {
+        return switch (cell) {
+            case Block.Cell.Words(String text) -> text.length();
+            case Block.Cell.Figure(String text) -> text.length();
+            case Block.Cell.Nothing nothing -> 0;
+            case Block.Cell.Blank blank -> BY_HAND;
+        };
     }
 
     private static void write(XWPFTableCell cell, Block.Cell content, boolean heading) {

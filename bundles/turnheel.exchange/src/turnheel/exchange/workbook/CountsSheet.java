@@ -102,8 +102,8 @@ final class CountsSheet {
             Cell cell = graduated.get();
             cells.put(row, column, content(cell, size), look(cell.source()), digits);
             if (cell.source() == Source.OVERRIDE || cell.source() == Source.CHOSEN) {
-                Why why = Why.of(graded, cell.key(), graded.sizes().get(size).label());
-                cells.comment(row, column, String.join("\n", why.lines()));
+                cells.comment(row, column,
+                        String.join("\n", Why.lines(graded, cell.key(), graded.sizes().get(size).label())));
             }
         }
         CellNames.define(cells.sheet(), parameter.key(), size, row, column);

@@ -7,7 +7,9 @@ import java.time.ZoneOffset;
 import java.util.Date;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.zip.Deflater;
 
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -47,7 +49,11 @@ public final class PatternWorkbook {
         ByteArrayOutputStream packed = new ByteArrayOutputStream();
         try (XSSFWorkbook workbook = new XSSFWorkbook()) {
             new PatternWorkbook(graded, workbook).fill();
-            workbook.write(packed);
+            // packed for good below; to do it twice would take a quarter of the time
+            try (ZipArchiveOutputStream loose = new ZipArchiveOutputStream(packed)) {
+                loose.setLevel(Deflater.NO_COMPRESSION);
+                workbook.write(loose);
+            }
         }
         FixedZip.copy(packed.toByteArray(), out);
     }

@@ -16,6 +16,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 final class Styles {
 
     private static final short TITLE_POINTS = 16;
+    private static final byte OPAQUE = (byte) 0xFF;
     private static final byte[] LINE = {(byte) 0xC9, (byte) 0xCF, (byte) 0xD3};
 
     private final XSSFWorkbook workbook;
@@ -52,23 +53,28 @@ final class Styles {
         }
         if (look.ground() != Look.Ground.NONE) {
             style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
-            style.setFillForegroundColor(new XSSFColor(look.ground().rgb()));
+            style.setFillForegroundColor(colour(look.ground().rgb()));
         }
         if (look != Look.TITLE && look != Look.NOTE) {
             style.setBorderBottom(BorderStyle.HAIR);
-            style.setBottomBorderColor(new XSSFColor(LINE));
+            style.setBottomBorderColor(colour(LINE));
         }
         return style;
     }
 
     private XSSFFont font(Look look) {
         XSSFFont font = workbook.createFont();
-        font.setColor(new XSSFColor(look.ink().rgb()));
+        font.setColor(colour(look.ink().rgb()));
         font.setBold(look.isBold());
         font.setItalic(look.isItalic());
         if (look == Look.TITLE) {
             font.setFontHeightInPoints(TITLE_POINTS);
         }
         return font;
+    }
+
+    /** The standard wants four bytes, the first of them for how opaque it is. */
+    private static XSSFColor colour(byte[] rgb) {
+        return new XSSFColor(new byte[] {OPAQUE, rgb[0], rgb[1], rgb[2]});
     }
 }

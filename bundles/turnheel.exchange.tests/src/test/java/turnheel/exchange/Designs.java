@@ -232,6 +232,31 @@ public final class Designs {
         return List.of(new RibCuff(2, 2), new RibCuff(3, 2, true), new HemCuff(), new RolledCuff());
     }
 
+    /** Every kind of toe with every heel, both ways; legs and cuffs take turns. */
+    public static List<Design> combinations(List<Size> sizes) {
+        List<Design> combinations = new ArrayList<>();
+        int turn = 0;
+        for (Direction direction : Direction.values()) {
+            for (Toe toe : toes()) {
+                for (Heel heel : heels()) {
+                    combinations.add(with(of("", direction, toe, heel, legs().get(turn % legs().size()),
+                            cuffs().get(turn / legs().size() % cuffs().size()), List.of()), toe + " " + heel, sizes));
+                    turn++;
+                }
+            }
+        }
+        return combinations;
+    }
+
+    /** Two dozen sizes from small child to large adult. */
+    public static List<Size> twoDozen() {
+        List<Size> sizes = new ArrayList<>();
+        for (int i = 0; i < 24; i++) {
+            sizes.add(size("Size " + (i + 1), 136 + 7 * i + " mm", 140 + 6 * i + " mm", 190 + 8 * i + " mm"));
+        }
+        return sizes;
+    }
+
     /** A design of one size under any title. */
     public static Design titled(String title) {
         return with(toeUp(), title, toeUp().sizes().subList(0, 1));

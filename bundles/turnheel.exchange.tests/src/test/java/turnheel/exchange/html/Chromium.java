@@ -40,7 +40,7 @@ final class Chromium implements AutoCloseable {
         this.line = client.newWebSocketBuilder().buildAsync(door, new Ear()).join();
     }
 
-    /** @param scratch an empty folder for its profile */
+    /** @param scratch an empty folder for all its files */
     static Chromium start(Path scratch) throws IOException, InterruptedException {
         Path profile = Files.createDirectories(scratch.resolve("profile"));
         Path said = scratch.resolve("chromium.log");
@@ -51,7 +51,9 @@ final class Chromium implements AutoCloseable {
             command.add("--no-sandbox"); // which does not work for root
         }
         command.add("about:blank");
-        Process process = new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(said.toFile()).start();
+        ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(said.toFile());
+        builder.environment().put("TMPDIR", scratch.toString()); // what a stopped browser leaves goes with the folder
+        Process process = builder.start();
         try {
             Chromium chromium = new Chromium(process, door(profile, process, said));
             chromium.openPage();

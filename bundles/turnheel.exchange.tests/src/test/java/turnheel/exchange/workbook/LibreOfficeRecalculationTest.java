@@ -15,6 +15,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -44,6 +46,8 @@ class LibreOfficeRecalculationTest {
     private static final Key FOOT_LENGTH = new Key("body.footLength");
     private static final String NASTY_TITLE = "=1+1 & _x0041_ <b>";
     private static final List<String> NASTY_LABELS = List.of("-2", "@A1", "+1", "R1C1", "=SUM(A1)");
+    /** Every toe and heel, both ways, once in two dozen sizes; with deep tests every pair of them. */
+    private static final List<Design> TWO_DOZEN = twoDozen();
     private static final String STALE_CELL = "foot_sole_size2";
 
     @TempDir
@@ -54,17 +58,35 @@ class LibreOfficeRecalculationTest {
         return DESIGNS.keySet();
     }
 
+    private static List<Design> twoDozen() {
+        List<Design> all = Designs.combinations(Designs.twoDozen());
+        if (Boolean.getBoolean("turnheel.deep")) {
+            return all;
+        }
+        int heels = Designs.heels().size();
+        int ofOneDirection = all.size() / 2;
+        return IntStream.range(0, 2 * heels).mapToObj(turn -> all.get(turn / heels * ofOneDirection
+                + turn % Designs.toes().size() * heels + turn % heels)).toList();
+    }
+
     @BeforeAll
     static void recalculateAllWorkbooksAtOnce() throws IOException, InterruptedException {
         List<Path> workbooks = new ArrayList<>();
         for (Map.Entry<String, Design> design : DESIGNS.entrySet()) {
             workbooks.add(Files.write(folder.resolve(design.getKey() + ".xlsx"), Books.write(design.getValue())));
         }
+        for (Design design : TWO_DOZEN) {
+            workbooks.add(Files.write(folder.resolve(twoDozenName(design) + ".xlsx"), Books.write(design)));
+        }
         workbooks.add(stale());
         workbooks.add(changed());
         workbooks.add(typed());
         workbooks.add(Files.write(folder.resolve("nasty.xlsx"), Books.write(nasty())));
         recalculated = LibreOffice.recalculate(workbooks, folder);
+    }
+
+    private static String twoDozenName(Design design) {
+        return "two-dozen-" + TWO_DOZEN.indexOf(design);
     }
 
     private static Design nasty() {
@@ -153,6 +175,22 @@ class LibreOfficeRecalculationTest {
     @Test
     void labelsThatLookLikeFormulasAreKnownAgain() throws IOException {
         assertEquals(new Edits(List.of(), List.of()), readBack(nasty(), "nasty"));
+    }
+
+    @Test
+    void twoDozenSizesOfEveryKindHaveNoErrorAndTheStoredValues() throws IOException {
+        for (Design design : TWO_DOZEN) {
+            assertEquals(List.of(), differences(twoDozenName(design)), design.title());
+            try (XSSFWorkbook computed = Books.read(Files.readAllBytes(
+                    recalculated.resolve(twoDozenName(design) + ".xlsx")))) {
+                assertEquals(List.of(), Books.cells(computed).stream().filter(cell -> cell.getCellType() == CellType.ERROR
+                        || cell.getCellType() == CellType.FORMULA && cell.getCachedFormulaResultType() == CellType.ERROR)
+                        .map(Books::place).toList(), design.title());
+                assertEquals(24, computed.getSheet("Counts").getRow(2).getLastCellNum() - 3);
+            }
+        }
+        assertEquals(Set.copyOf(Designs.heels()), TWO_DOZEN.stream().map(Design::heel).collect(Collectors.toSet()));
+        assertEquals(Set.copyOf(Designs.toes()), TWO_DOZEN.stream().map(Design::toe).collect(Collectors.toSet()));
     }
 
     @Test

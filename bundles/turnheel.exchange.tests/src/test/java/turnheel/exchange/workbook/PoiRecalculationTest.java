@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -15,7 +14,6 @@ import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 import net.jqwik.api.Arbitraries;
@@ -71,52 +69,8 @@ class PoiRecalculationTest {
         }
     }
 
-    @ParameterizedTest(name = "{0} {1} = {2}")
-    @CsvSource(textBlock = """
-            # design, key, as written, in the cell
-            toe-up,    body.footLength,        262 mm,    262
-            toe-up,    body.footCircumference, 228.5 mm,  228.5
-            toe-up,    body.heelCircumference, 320 mm,    320
-            toe-up,    gauge.stitches,         29/10 cm,  29
-            toe-up,    gauge.rounds,           41.5/10 cm, 41.5
-            toe-up,    body.legHeight,         180 mm,    180
-            toe-up,    fit.easeAround,         -12.5 %,   -12.5
-            cuff-down, body.footLength,        260 mm,    260
-            cuff-down, fit.easeLength,         -3 mm,     -3
-            overrides, body.footLength,        233 mm,    233
-            six-lines, gauge.rounds,           33/10 cm,  33
-            twelve,    body.footLength,        128 mm,    128
-            """)
-    void aChangedInputGivesWhatTheEngineGivesWithTheCountsHeld(String name, String key, String written, double inCell)
-            throws IOException {
-        int size = 1;
-        Graded before = Patterns.grade(DESIGNS.get(name));
-        try (XSSFWorkbook workbook = Books.of(DESIGNS.get(name))) {
-            XSSFCell cell = Books.cell(workbook, new Key(key), size);
-            if (cell.getCellType() == CellType.FORMULA) {
-                // typing over a default replaces its formula, as in every program
-                cell.removeFormula();
-            }
-            cell.setCellValue(inCell);
-            assertEvaluatesTo(HeldCounts.grade(before, size, key, written), workbook);
-        }
-    }
-
-    /** Every kind of toe with every heel, both ways; legs and cuffs take turns. */
     static List<Design> combinations() {
-        List<Design> combinations = new ArrayList<>();
-        int turn = 0;
-        for (Direction direction : Direction.values()) {
-            for (Toe toe : Designs.toes()) {
-                for (Heel heel : Designs.heels()) {
-                    combinations.add(Designs.of(toe + " " + heel, direction, toe, heel,
-                            Designs.legs().get(turn % Designs.legs().size()),
-                            Designs.cuffs().get(turn / Designs.legs().size() % Designs.cuffs().size()), List.of()));
-                    turn++;
-                }
-            }
-        }
-        return combinations;
+        return Designs.combinations(Designs.toeUp().sizes());
     }
 
     @ParameterizedTest(name = "{index}")
