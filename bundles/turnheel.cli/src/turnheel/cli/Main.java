@@ -28,7 +28,7 @@ public final class Main {
     public static void main(String[] arguments) {
         PrintStream out = utf8(FileDescriptor.out);
         PrintStream err = utf8(FileDescriptor.err);
-        int exitCode = run(out, err, arguments);
+        int exitCode = run(new Output(out, err, Terminal::takesErrors), arguments);
         // The platform logs every exit, and to look for a logger costs a tenth of a short run.
         if (exitCode != DONE) {
             System.exit(exitCode);
@@ -43,7 +43,10 @@ public final class Main {
      * @return {@link #DONE}, {@link #QUERIES} or {@link #REFUSED}
      */
     public static int run(PrintStream out, PrintStream err, String... arguments) {
-        Output output = new Output(out, err);
+        return run(new Output(out, err), arguments);
+    }
+
+    private static int run(Output output, String... arguments) {
         int exitCode = commandLine(output).execute(arguments);
         return output.finish(exitCode);
     }

@@ -4,19 +4,29 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 
 /** Where one run writes: results to standard output, at most one line to standard error. */
 final class Output {
 
     private static final String LINE_END = "\n";
+    /** Wipes a terminal's line from the cursor on (ECMA-48, EL). */
+    private static final String WIPE = "\u001B[K";
 
     private final PrintStream out;
     private final PrintStream err;
+    private final BooleanSupplier watched;
 
     Output(PrintStream out, PrintStream err) {
+        this(out, err, () -> false);
+    }
+
+    /** @param watched whether standard error goes to a terminal; asked only when there is progress to show */
+    Output(PrintStream out, PrintStream err, BooleanSupplier watched) {
         this.out = out;
         this.err = err;
+        this.watched = watched;
     }
 
     /** One line of the result. */
@@ -46,6 +56,17 @@ final class Output {
     /** What a person should know beside the result. */
     void note(String sentence) {
         err.print(Words.LINE.with(visible(sentence)) + LINE_END);
+    }
+
+    /**
+     * How far a long command is, in place of what it said of that before; an empty text wipes it. Only where a person
+     * looks on.
+     */
+    void progress(String sentence) {
+        if (watched.getAsBoolean()) {
+            err.print("\r" + WIPE + visible(sentence));
+            err.flush();
+        }
     }
 
     /** Says why nothing was done; returns the exit code for it. */

@@ -22,18 +22,8 @@ enum Paint {
      * ({@code NO_COLOR}).
      */
     static Paint ofThisProcess() {
-        boolean terminal = System.console() != null && isTerminal();
         String none = System.getenv("NO_COLOR");
-        return terminal && (none == null || none.isEmpty()) ? TERMINAL : PLAIN;
-    }
-
-    /** Later platforms have a console without a terminal too. */
-    private static boolean isTerminal() {
-        try {
-            return (boolean) java.io.Console.class.getMethod("isTerminal").invoke(System.console());
-        } catch (ReflectiveOperationException olderPlatform) {
-            return true;
-        }
+        return Terminal.isConsole() && (none == null || none.isEmpty()) ? TERMINAL : PLAIN;
     }
 
     String of(Tone tone, String text) {

@@ -10,6 +10,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 import turnheel.cli.Table.Side;
@@ -29,8 +30,17 @@ final class SetVerb extends Verb {
     @Mixin
     private PatternArgument pattern;
 
-    @Parameters(index = "1..*", arity = "1..*", paramLabel = "KEY=VALUE", descriptionKey = "change")
-    private List<String> texts;
+    @Parameters(index = "1..*", arity = "0..*", paramLabel = "KEY=VALUE", descriptionKey = "change")
+    private List<String> texts = List.of();
+
+    @Option(names = "--from", order = 1, paramLabel = "BOOK.xlsx")
+    private String workbook;
+
+    @Option(names = "--force", order = 2)
+    private boolean force;
+
+    @Option(names = "--dry-run", order = 3)
+    private boolean dryRun;
 
     SetVerb(Output output) {
         super(output);
@@ -38,29 +48,58 @@ final class SetVerb extends Verb {
 
     @Override
     public Integer call() throws Refusal {
+        requireSomething();
         Pattern document = pattern.document();
         Graded before = Patterns.grade(PatternArgument.design(document));
-        List<Change> changes = new ArrayList<>();
+        ResultOrigins origins = new ResultOrigins(before.rules(), pattern.name());
+        EditedWorkbook edited = workbook == null ? EditedWorkbook.NONE
+                : EditedWorkbook.read(workbook, before, force, this::listed);
+        List<Change> changes = new ArrayList<>(edited.applyTo(document, origins));
         Set<String> named = new HashSet<>();
         for (String text : texts) {
             Assignment assignment = Assignment.parse(text);
-            assignment.applyTo(document, new ResultOrigins(before.rules(), pattern.name())).stream()
-                    .filter(Change::isChange).forEach(changes::add);
+            assignment.applyTo(document, origins).stream().filter(Change::isChange).forEach(changes::add);
             named.add(assignment.name().key());
         }
         Graded after = Patterns.grade(PatternArgument.design(document));
         requireRows(after, named);
-        if (!changes.isEmpty()) {
+        if (!changes.isEmpty() && !dryRun) {
             save(document);
         }
+        report(changes, edited.notes());
+        return Verdict.noted(Checks.of(after), output(), pattern.name());
+    }
+
+    private void requireSomething() throws Refusal {
+        if (texts.isEmpty() && workbook == null) {
+            throw new Refusal(Words.SET_NOTHING.text());
+        }
+        if (force && workbook == null) {
+            throw new Refusal(Words.FORCE_WITHOUT_WORKBOOK.text());
+        }
+    }
+
+    /** The one line of a refusal names the first problem; whoever only looks wants to see them all. */
+    private void listed(String problem) {
+        if (dryRun && !isJson()) {
+            output().line(problem);
+        }
+    }
+
+    private void report(List<Change> changes, List<String> notes) {
         if (isJson()) {
-            output().document(Json.document("turnheel-set/1", json -> write(changes, json)));
-        } else if (changes.isEmpty()) {
-            output().line(Words.SET_UNCHANGED.with(pattern.name()));
+            output().document(Json.document("turnheel-set/1", json -> write(changes, notes, json)));
+            return;
+        }
+        if (changes.isEmpty()) {
+            output().line((workbook == null ? Words.SET_UNCHANGED : Words.WORKBOOK_UNCHANGED).with(pattern.name()));
         } else {
             output().lines(table(changes));
         }
-        return Verdict.noted(Checks.of(after), output(), pattern.name());
+        output().lines(notes);
+        if (dryRun) {
+            output().line(Words.DRY_RUN.with(pattern.name()));
+        }
     }
 
     /** What stands under a key that no part of the pattern has would never be seen again. */
@@ -100,8 +139,9 @@ final class SetVerb extends Verb {
         return text.isEmpty() ? Figures.NONE : text;
     }
 
-    private void write(List<Change> changes, JsonGenerator json) throws IOException {
+    private void write(List<Change> changes, List<String> notes, JsonGenerator json) throws IOException {
         json.writeStringField("file", pattern.name());
+        json.writeBooleanField("saved", !changes.isEmpty() && !dryRun);
         json.writeArrayFieldStart("changes");
         for (Change change : changes) {
             json.writeStartObject();
@@ -112,6 +152,7 @@ final class SetVerb extends Verb {
             json.writeEndObject();
         }
         json.writeEndArray();
+        Json.texts(json, "notes", notes);
     }
 
     private static String orNull(String text) {

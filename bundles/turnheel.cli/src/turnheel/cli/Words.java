@@ -126,10 +126,38 @@ enum Words {
     NEW_WRITTEN,
     /** {0} file. */
     SET_UNCHANGED,
+    SET_NOTHING,
+    FORCE_WITHOUT_WORKBOOK,
+    /** {0} file. */
+    WORKBOOK_UNCHANGED,
+    /** {0} workbook, {1} problem. */
+    WORKBOOK_REFUSED,
+    /** {0} workbook, {1} problem, {2} number of others. */
+    WORKBOOK_REFUSED_MORE,
+    /** {0} workbook, {1} problem. */
+    WORKBOOK_STALE,
+    /** {0} file. */
+    DRY_RUN,
     /** {0} file. */
     EXPORT_WRITTEN,
     /** {0} option, {1} file. */
     EXPORT_WHOLE,
+    /** {0} option that is refused, {1} option that asks for the drawing. */
+    EXPORT_DRAWN,
+    BATCH_DONE,
+    BATCH_QUERIES,
+    BATCH_FAILED,
+    BATCH_CANCELLED,
+    /** {0} how many are finished, {1} how many there are, {2} pattern. */
+    BATCH_PROGRESS,
+    /** {0} first file, {1} number of files. */
+    BATCH_EXISTS,
+    /** {0} number without queries, {1} with queries, {2} failed. */
+    BATCH_SUMMARY,
+    /** {0} number of patterns, {1} of how many. */
+    BATCH_NOT_ALL,
+    /** {0} number of patterns, {1} of how many. */
+    BATCH_QUERIES_LEFT,
     /** {0} title, {1} size. */
     ROUNDS_TITLE,
     ROUNDS_NONE,
@@ -144,6 +172,10 @@ enum Words {
     STYLE_REFUSED,
     /** {0} file. */
     STYLE_NOT_UTF8,
+    /** {0} number, {1} least, {2} most. */
+    TABLES_RANGE,
+    EACH_SIZE_OR_ONE,
+    EACH_SIZE_WHERE,
     FIND_ROUND_NO_COUNT,
     FIND_ROUND_TOO_FEW,
     FIND_ROUND_NONE,
@@ -169,7 +201,14 @@ enum Words {
     OPTION_BREAKS,
     /** {0} list of sizes. */
     OPTION_CROWDS,
-    WHY_OR_OPTIONS,
+    GRADE_ONE_QUESTION,
+    GAUGES_COUNTS,
+    GAUGES_CIRCUMFERENCE,
+    GAUGES_FITS,
+    GAUGES_CLOSEST,
+    /** {0} size, {1} ease in per cent. */
+    GAUGES_CLOSEST_SIZE,
+    GAUGES_LEGEND,
     RELAXATIONS,
     RELAXATIONS_NONE,
     CHECK_CLEAN,
@@ -186,6 +225,17 @@ enum Words {
     NOTHING,
     WHOLE_PATTERN,
 
+    HANDOUT_PRACTICE_ALONE,
+    /** {0} file, {1} part, {2} list of parts. */
+    HANDOUT_PART_ABSENT,
+    /** {0} file. */
+    HANDOUT_NO_PRACTICE,
+    TEST_KNIT_RESULTS_ALONE,
+    /** {0} file, {1} problem. */
+    TEST_KNIT_REFUSED,
+    /** {0} file, {1} problem, {2} number of other problems. */
+    TEST_KNIT_REFUSED_MORE,
+
     HEADING_KEY,
     HEADING_UNIT,
     HEADING_ROUND,
@@ -198,6 +248,8 @@ enum Words {
     HEADING_SIZES,
     HEADING_MESSAGE,
     HEADING_SIZE,
+    HEADING_READS,
+    HEADING_SHOULD_READ,
     HEADING_WAS,
     HEADING_NOW,
     HEADING_NAME,
@@ -208,8 +260,14 @@ enum Words {
     HEADING_RELAXATION,
     HEADING_TITLE,
     HEADING_PART,
+    HEADING_GAUGE,
     HEADING_LOOK_FOR,
-    HEADING_NEXT;
+    HEADING_NEXT,
+    HEADING_PATTERN,
+    HEADING_STATE,
+    HEADING_ERRORS,
+    HEADING_WARNINGS,
+    HEADING_FIRST;
 
     private static final ResourceBundle TEXTS = ResourceBundle.getBundle("turnheel.cli.words");
 

@@ -29,15 +29,33 @@ public record Why(Cell cell, String size, List<String> lines, List<Key> basis, L
      * @throws IllegalArgumentException when there is no such size, or the cell is absent
      */
     public static Why of(Graded graded, Key key, String size) {
-        Parameter parameter = graded.parameter(key);
-        Cell cell = graded.size(size).cell(key).orElseThrow(() -> new IllegalArgumentException(
-                NeedWords.format(graded.rules().contains(key) ? "why.no-value" : "why.no-row", parameter.label(), key, size)));
+        Cell cell = cell(graded, key, size);
+        return new Why(cell, size, lines(graded, cell, size), basis(cell), dependents(graded, key));
+    }
+
+    /**
+     * The derivation of one cell alone, for whoever asks for many of them: to find what reads a number takes longer.
+     *
+     * @throws IllegalArgumentException when there is no such size, or the cell is absent
+     */
+    public static List<String> lines(Graded graded, Key key, String size) {
+        return lines(graded, cell(graded, key, size), size);
+    }
+
+    private static Cell cell(Graded graded, Key key, String size) {
+        return graded.size(size).cell(key).orElseThrow(() -> new IllegalArgumentException(
+                NeedWords.format(graded.rules().contains(key) ? "why.no-value" : "why.no-row",
+                        graded.parameter(key).label(), key, size)));
+    }
+
+    private static List<String> lines(Graded graded, Cell cell, String size) {
+        Parameter parameter = cell.parameter();
         List<String> lines = new ArrayList<>();
         String number = (Notation.number(cell.value()) + " " + parameter.unit().symbol()).strip();
         lines.add(NeedWords.format("why.result", parameter.label(), size, number,
                 NeedWords.format("source." + cell.source().word())));
         explain(graded, cell, lines);
-        return new Why(cell, size, lines, basis(cell), dependents(graded, key));
+        return lines;
     }
 
     private static List<Key> basis(Cell cell) {

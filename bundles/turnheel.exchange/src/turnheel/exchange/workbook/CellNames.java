@@ -1,5 +1,9 @@
 package turnheel.exchange.workbook;
 
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -16,6 +20,7 @@ import turnheel.engine.term.Key;
 final class CellNames {
 
     private static final String SIZE = "_size";
+    private static final Pattern SHAPE = Pattern.compile("([A-Za-z0-9]+_[A-Za-z0-9]+)" + SIZE + "\\d+");
 
     private CellNames() {
     }
@@ -26,13 +31,34 @@ final class CellNames {
      * @param size position of the size, from 0
      */
     static String of(Key key, int size) {
-        return key.name().replace('.', '_') + SIZE + (size + 1);
+        return of(key) + SIZE + (size + 1);
     }
 
-    /** Gives a cell its name. */
+    /** The key in a name; empty when the name is none of these. */
+    static Optional<Key> key(String name) {
+        Matcher matcher = SHAPE.matcher(name);
+        return matcher.matches() ? Optional.of(matcher.group(1).replace('_', '.')).filter(Key::isKey).map(Key::new)
+                : Optional.empty();
+    }
+
+    /** Gives the cell of a number of one size its name. */
     static void define(XSSFSheet sheet, Key key, int size, int row, int column) {
+        define(sheet, of(key, size), row, column);
+    }
+
+    /** The name of a number that belongs to whoever uses the workbook, not to a size. */
+    static String of(Key key) {
+        return key.name().replace('.', '_');
+    }
+
+    /** Gives the cell of such a number its name. */
+    static void define(XSSFSheet sheet, Key key, int row, int column) {
+        define(sheet, of(key), row, column);
+    }
+
+    private static void define(XSSFSheet sheet, String text, int row, int column) {
         XSSFName name = sheet.getWorkbook().createName();
-        name.setNameName(of(key, size));
+        name.setNameName(text);
         name.setRefersToFormula(new CellReference(sheet.getSheetName(), row, column, true, true).formatAsString());
     }
 }

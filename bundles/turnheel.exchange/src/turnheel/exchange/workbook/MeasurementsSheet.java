@@ -1,10 +1,14 @@
 package turnheel.exchange.workbook;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 import turnheel.engine.design.Catalogue;
 import turnheel.engine.design.LengthUnit;
@@ -14,6 +18,8 @@ import turnheel.engine.design.Unit;
 import turnheel.engine.grading.Cell;
 import turnheel.engine.grading.Graded;
 import turnheel.engine.grading.Source;
+import turnheel.engine.term.Notation;
+import turnheel.exchange.edits.EditProblem;
 import turnheel.exchange.table.CellContent;
 
 /**
@@ -43,6 +49,25 @@ final class MeasurementsSheet {
 
     static void write(Graded graded, CellWriter cells) {
         new MeasurementsSheet(graded, cells).write();
+    }
+
+    /** Numbers that somebody typed over the formulas here; they are not read, since the Counts sheet says otherwise. */
+    static List<EditProblem> typedOver(XSSFWorkbook workbook) {
+        List<EditProblem> typed = new ArrayList<>();
+        XSSFSheet sheet = workbook.getSheet(NAME);
+        if (sheet == null) {
+            return typed;
+        }
+        for (Row row : sheet) {
+            for (int column = FIRST_SIZE_COLUMN; row.getRowNum() > HEAD_ROW && column < row.getLastCellNum(); column++) {
+                if (FoundCell.of((XSSFCell) row.getCell(column)) instanceof FoundCell.Figure(double value)) {
+                    typed.add(new EditProblem(EditProblem.Kind.TYPED_ELSEWHERE,
+                            CountsTable.place(sheet, row.getRowNum(), column), "", Notation.number(value),
+                            CountsSheet.NAME));
+                }
+            }
+        }
+        return typed;
     }
 
     private void write() {
@@ -81,10 +106,7 @@ final class MeasurementsSheet {
 
     private void group(String name, List<Parameter> parameters) {
         row++;
-        cells.put(row, LABEL_COLUMN, Words.text("measurements.group." + name), Look.GROUP);
-        for (int column = LABEL_COLUMN + 1; column <= lastColumn; column++) {
-            cells.put(row, column, new CellContent.Empty(), Look.GROUP, Digits.ALL);
-        }
+        cells.group(row, lastColumn, Words.text("measurements.group." + name));
         parameters.forEach(this::measurement);
     }
 

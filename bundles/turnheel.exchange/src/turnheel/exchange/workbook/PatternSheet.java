@@ -39,7 +39,11 @@ final class PatternSheet {
 
     /** The title of a pattern as it stands on every page. */
     static String title(Graded graded) {
-        String title = graded.design().title();
+        return title(graded.design());
+    }
+
+    static String title(Design design) {
+        String title = design.title();
         return title.isBlank() ? Words.text("pattern.untitled") : title;
     }
 

@@ -8,6 +8,7 @@ import org.apache.poi.xssf.usermodel.XSSFPrintSetup;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 import turnheel.exchange.imprint.Product;
+import turnheel.exchange.office.OneLine;
 
 /**
  * A sheet on paper: A4, with margins that leave the printed area inside of a Letter sheet as well. Letter is 6 mm
@@ -33,7 +34,7 @@ final class PrintLayout {
         sheet.getPrintSetup().setFitWidth((short) 1);
     }
 
-    /** Pages on their sides, one page wide. */
+    /** Pages on their side, one page wide: rows with much to say. */
     static void onItsSide(XSSFSheet sheet, String title) {
         upright(sheet, title);
         sheet.getPrintSetup().setLandscape(true);
@@ -73,7 +74,7 @@ final class PrintLayout {
 
     /** {@code &} starts a code in headers; doubled it is itself. */
     private static String harmless(String title) {
-        String visible = SafeText.ofLine(title);
+        String visible = OneLine.of(title);
         String shortened = visible.length() <= LONGEST_TITLE ? visible : visible.substring(0, LONGEST_TITLE - 1) + "…";
         return shortened.replace("&", "&&");
     }

@@ -17,6 +17,7 @@ import org.openxmlformats.schemas.drawingml.x2006.spreadsheetDrawing.CTPicture;
 
 import turnheel.engine.drawing.Picture;
 import turnheel.exchange.drawing.PngWriter;
+import turnheel.exchange.office.OneLine;
 
 /**
  * Puts pictures on a sheet. Each hangs on one cell and has a size of its own: hung between two cells it would be as wide
@@ -66,11 +67,11 @@ final class SheetPictures {
         CTNonVisualDrawingProps about = hung.getNvPicPr().getCNvPr();
         about.setName(title(picture));
         about.setTitle(title(picture));
-        about.setDescr(SafeText.ofLine(picture.description()));
+        about.setDescr(OneLine.of(picture.description()));
     }
 
     private static String title(Picture picture) {
-        String title = SafeText.ofLine(picture.title());
+        String title = OneLine.of(picture.title());
         return title.length() <= LONGEST_TITLE ? title : title.substring(0, LONGEST_TITLE - 1) + "…";
     }
 

@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.io.PrintStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -38,7 +40,7 @@ class HelpTest {
         String help = Run.of("--help").clean().out();
         verbs().forEach(verb -> assertTrue(
                 Pattern.compile("(?m)^  %s +[A-Z]".formatted(verb)).matcher(help).find(), help));
-        assertEquals(9, verbs().count());
+        assertEquals(13, verbs().count());
     }
 
     @ParameterizedTest(name = "{0}")
@@ -59,10 +61,15 @@ class HelpTest {
     /** The examples as they are printed, run one after the other on files in a folder of their own. */
     @ParameterizedTest(name = "{0}")
     @MethodSource("verbs")
-    void everyExampleWorks(String verb) {
+    void everyExampleWorks(String verb) throws IOException {
         if (!verb.equals("new")) {
             Run.of("new", folder.resolve("my-socks.turnheel"), "--sizes", "women").clean();
+            Run.of("new", folder.resolve("my-socks-2.turnheel"), "--sizes", "women", "--toe", "wedge").clean();
             Run.of("write", folder.resolve("my-socks.turnheel"), "--to", folder.resolve("manuscript.txt")).clean();
+            Files.writeString(folder.resolve("results.csv"), "size,key,actual\nM,foot.length,22 cm\n");
+            Run.of("export", folder.resolve("my-socks.turnheel"), "--to", folder.resolve("edited.xlsx")).clean();
+            Path patterns = Files.createDirectory(folder.resolve("my-patterns"));
+            Files.copy(folder.resolve("my-socks.turnheel"), patterns.resolve("my-socks.turnheel"));
         }
         List<String> examples = Commands.in(Run.of(verb, "--help").out());
         assertFalse(examples.isEmpty());

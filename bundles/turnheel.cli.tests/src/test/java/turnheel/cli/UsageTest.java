@@ -19,7 +19,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class UsageTest {
 
-    private static final String VERBS = "new set sizes grade rounds write find-round export check";
+    private static final String VERBS =
+            "new set sizes grade rounds write find-round export batch handout test-knit check errata";
 
     @TempDir
     private Path folder;
@@ -36,7 +37,7 @@ class UsageTest {
     }
 
     @ParameterizedTest(name = "verb {0}")
-    @CsvSource({"batch", "knit", "''"})
+    @CsvSource({"knit", "''"})
     void aVerbThatIsNotThereIsRefusedWithThoseThatAre(String verb) {
         Run.of(verb, "x.turnheel").refused("there is no verb \"" + verb + "\"", VERBS);
     }
@@ -67,7 +68,8 @@ class UsageTest {
 
     @Test
     void aFileThatIsMissingIsAskedFor() {
-        for (String verb : new String[] {"new", "set", "grade", "rounds", "find-round", "export", "check"}) {
+        for (String verb : new String[] {"new", "set", "grade", "rounds", "find-round", "export", "handout",
+            "test-knit", "check"}) {
             Run.of(verb).refused("turnheel " + verb, "FILE", "--help");
         }
     }

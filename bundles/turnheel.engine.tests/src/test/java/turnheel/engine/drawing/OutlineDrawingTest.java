@@ -164,6 +164,17 @@ class OutlineDrawingTest {
         return graded.sizes().getLast().value(Catalogue.FINISHED_CIRCUMFERENCE) / 2;
     }
 
+    @Test
+    void aPageThatSetsTheTableItselfGetsTheLettersAlone() {
+        Graded graded = threeSizes().graded();
+        List<String> texts = Pictures.texts(OutlineDrawing.lettered(graded));
+        OutlineFigures figures = OutlineFigures.of(graded);
+        assertEquals(List.of("S", "M", "L"), figures.sizes());
+        figures.rows().forEach(row -> assertEquals(1, texts.stream().filter(row.letter()::equals).count(), row.letter()));
+        assertTrue(texts.stream().noneMatch(text -> text.endsWith(" cm")), texts::toString);
+        assertInside(OutlineDrawing.lettered(graded));
+    }
+
     @ParameterizedTest
     @MethodSource("oneOfEach")
     void everyKindIsDrawnAndMeasured(Draft draft) {

@@ -2,6 +2,7 @@ package turnheel.exchange.workbook;
 
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -9,14 +10,18 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -25,11 +30,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 import turnheel.engine.design.Design;
+import turnheel.engine.design.Length;
 import turnheel.engine.design.Size;
 import turnheel.engine.grading.Graded;
 import turnheel.engine.yarn.Patterns;
 import turnheel.engine.term.Key;
 import turnheel.exchange.Designs;
+import turnheel.exchange.edits.Edit;
+import turnheel.exchange.edits.Edits;
 
 /** LibreOffice recalculates every workbook; the program is started once for all of them. */
 class LibreOfficeRecalculationTest {
@@ -72,6 +80,7 @@ class LibreOfficeRecalculationTest {
         }
         workbooks.add(stale());
         workbooks.add(changed());
+        workbooks.add(typed());
         workbooks.add(Files.write(folder.resolve("nasty.xlsx"), Books.write(nasty())));
         recalculated = LibreOffice.recalculate(workbooks, folder);
     }
@@ -105,6 +114,15 @@ class LibreOfficeRecalculationTest {
         }
     }
 
+    /** A workbook in which a knitter typed a gauge and a foot. */
+    private static Path typed() throws IOException {
+        try (XSSFWorkbook workbook = Books.of(Designs.toeUp())) {
+            Books.named(workbook, "knitter_gauge").setCellValue(29.5);
+            Books.named(workbook, "knitter_foot").setCellValue(23);
+            return save(workbook, "typed.xlsx");
+        }
+    }
+
     private static Path save(XSSFWorkbook workbook, String name) throws IOException {
         Path file = folder.resolve(name);
         try (OutputStream out = Files.newOutputStream(file)) {
@@ -132,6 +150,31 @@ class LibreOfficeRecalculationTest {
         try (XSSFWorkbook computed = Books.read(Files.readAllBytes(recalculated.resolve(name + ".xlsx")))) {
             assertNumbers(Patterns.grade(DESIGNS.get(name)), computed);
         }
+    }
+
+    private static Edits readBack(Design design, String name) throws IOException {
+        return WorkbookReader.read(Files.readAllBytes(recalculated.resolve(name + ".xlsx")), Patterns.grade(design), "");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("designs")
+    void nothingIsReadBackFromAWorkbookThatWasOnlySavedAgain(String name) throws IOException {
+        assertEquals(new Edits(List.of(), List.of()), readBack(DESIGNS.get(name), name));
+    }
+
+    @Test
+    void aChangedMeasurementIsReadBackThoughEveryOtherProgramRewritesFormulas() throws IOException {
+        Edits edits = readBack(Designs.toeUp(), "changed");
+        assertEquals(List.of(), edits.problems());
+        assertEquals(List.of(FOOT_LENGTH), edits.edits().stream().map(Edit::key).toList());
+        Edit.Number number = assertInstanceOf(Edit.Number.class, edits.edits().getFirst());
+        assertEquals(Optional.of(Length.ofMm(251.5)), number.value());
+        assertEquals(Optional.of("M"), number.size());
+    }
+
+    @Test
+    void labelsThatLookLikeFormulasAreKnownAgain() throws IOException {
+        assertEquals(new Edits(List.of(), List.of()), readBack(nasty(), "nasty"));
     }
 
     @Test
@@ -162,6 +205,24 @@ class LibreOfficeRecalculationTest {
         Graded expected = HeldCounts.grade(Patterns.grade(Designs.toeUp()), 2, FOOT_LENGTH.name(), "251.5 mm");
         try (XSSFWorkbook computed = Books.read(Files.readAllBytes(recalculated.resolve("changed.xlsx")))) {
             assertNumbers(expected, computed);
+        }
+    }
+
+    /** 56, 60, 64, 68 and 72 stitches at 29.5 over 10 cm; 64 fit a foot of 241.1 mm, 60 one of 226.0. */
+    @Test
+    void aGaugeAndAFootThatAreTypedInNameTheSizeToKnit() throws IOException {
+        try (XSSFWorkbook computed = Books.read(Files.readAllBytes(recalculated.resolve("typed.xlsx")))) {
+            XSSFSheet sheet = computed.getSheet("Gauge-by-size table");
+            Map<String, Integer> rows = new HashMap<>();
+            sheet.forEach(row -> {
+                if (row.getCell(0) != null && row.getCell(0).getCellType() == CellType.STRING) {
+                    rows.put(row.getCell(0).getStringCellValue(), row.getRowNum());
+                }
+            });
+            assertEquals("S", sheet.getRow(rows.get("Knit the counts of")).getCell(2).getStringCellValue());
+            XSSFRow fits = sheet.getRow(rows.get("Fits a foot of"));
+            assertEquals(60 / 29.5 * 10 / 0.9, fits.getCell(3).getNumericCellValue(), 1e-9);
+            assertEquals(64 / 29.5 * 10 / 0.9, fits.getCell(4).getNumericCellValue(), 1e-9);
         }
     }
 

@@ -30,6 +30,7 @@ import turnheel.engine.grading.Graded;
 import turnheel.engine.term.Key;
 import turnheel.engine.yarn.Patterns;
 import turnheel.exchange.Designs;
+import turnheel.exchange.edits.Edits;
 
 /** Own rows are live formulas in the workbook, and two spreadsheet programs compute what the engine does. */
 class OwnRowsInWorkbookTest {
@@ -117,6 +118,12 @@ class OwnRowsInWorkbookTest {
             Books.eachNumber(graded, (number, size) -> assertTrue(Books.same(number.value(),
                     Books.cell(computed, number.key(), size).getNumericCellValue()), number.key()::name));
         }
+    }
+
+    @Test
+    void areReadBackUnchangedAfterAnotherProgramSavedThem() {
+        assertEquals(new Edits(List.of(), List.of()), WorkbookReader.read(workbook, graded, ""));
+        assertEquals(new Edits(List.of(), List.of()), WorkbookReader.read(recalculated, graded, ""));
     }
 
     @Test

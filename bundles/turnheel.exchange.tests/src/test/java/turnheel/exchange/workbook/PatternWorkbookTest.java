@@ -50,8 +50,8 @@ class PatternWorkbookTest {
         try (XSSFWorkbook workbook = Books.of(Designs.toeUp())) {
             List<String> names = new ArrayList<>();
             workbook.forEach(sheet -> names.add(sheet.getSheetName()));
-            assertEquals(List.of("Pattern", "Measurements", "Counts", "Rounds", "Queries and sign-off", "Drawing"),
-                    names);
+            assertEquals(List.of("Pattern", "Measurements", "Counts", "Rounds", "Instructions", "Round finder table",
+                    "Gauge-by-size table", "Yarn", "Queries and sign-off", "Drawing"), names);
         }
     }
 
