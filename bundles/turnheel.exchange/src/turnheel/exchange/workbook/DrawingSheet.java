@@ -83,7 +83,7 @@ final class DrawingSheet {
     private void outline() {
         row++;
         group(Words.text("drawing.outline"));
-        picture(OutlineDrawing.nested(graded));
+        picture(OutlineDrawing.lettered(graded));
         OutlineFigures figures = OutlineFigures.of(graded);
         if (figures.sizes().isEmpty()) {
             return;
