@@ -82,6 +82,7 @@ has_package() {
         xauth) command -v xauth >/dev/null ;;
         fonts-dejavu-core) [ -n "$(find /usr/share/fonts /usr/local/share/fonts -name DejaVuSans.ttf 2>/dev/null)" ] ;;
         libreoffice-calc-nogui) command -v soffice >/dev/null && has_libreoffice_calc ;;
+        chromium) has_chromium ;;
         maven) command -v mvn >/dev/null ;;
         *) die "how to look for the package $1 is not known" ;;
     esac
@@ -89,6 +90,10 @@ has_package() {
 
 has_library() {
     PATH=$PATH:/sbin:/usr/sbin ldconfig -p 2>/dev/null | grep -q "[[:space:]]$1 "
+}
+
+has_chromium() {
+    command -v chromium >/dev/null || command -v chromium-browser >/dev/null || command -v google-chrome >/dev/null
 }
 
 has_libreoffice_calc() {

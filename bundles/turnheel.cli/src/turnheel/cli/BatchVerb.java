@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 
@@ -94,16 +95,20 @@ final class BatchVerb extends Verb {
 
     /** What is exported. An option that none of the formats has a use for would promise what is not done. */
     private Edition edition(List<ExportFormat> chosen) throws Refusal {
-        requireUse("--part", part != null, chosen, Kind.DRAWN);
-        requireUse("--style", style.isGiven(), chosen, Kind.WRITTEN);
-        requireUse("--size", size != null, chosen, Kind.DRAWN, Kind.WRITTEN);
-        Drawn.What what = part == null ? Drawn.What.OUTLINE : Choice.of("--part", part, Drawn.What.class);
-        return new Edition(what, Optional.ofNullable(size), style.chosen());
+        requireUse("--part", part != null, chosen, ExportFormat::canDraw);
+        if (style.given().isPresent()) {
+            requireUse(style.given().get(), true, chosen, format -> format.kind() == Kind.WRITTEN);
+        }
+        requireUse("--size", size != null, chosen, format -> format.kind() != Kind.WHOLE);
+        Optional<Drawn.What> only = part == null ? Optional.empty()
+                : Optional.of(Choice.of("--part", part, Drawn.What.class));
+        return new Edition(only, Optional.ofNullable(size), style.chosen());
     }
 
-    private void requireUse(String option, boolean given, List<ExportFormat> chosen, Kind... kinds) throws Refusal {
-        if (given && chosen.stream().noneMatch(format -> List.of(kinds).contains(format.kind()))) {
-            throw new Refusal(ExportVerb.refused(option, formats, kinds));
+    private void requireUse(String option, boolean given, List<ExportFormat> chosen, Predicate<ExportFormat> taking)
+            throws Refusal {
+        if (given && chosen.stream().noneMatch(taking)) {
+            throw new Refusal(ExportVerb.refused(option, formats, taking));
         }
     }
 

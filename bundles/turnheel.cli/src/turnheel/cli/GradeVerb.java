@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 
@@ -24,7 +25,7 @@ import turnheel.engine.grading.Why;
 import turnheel.engine.term.Key;
 import turnheel.model.Literals;
 
-/** {@code grade}: the grading table, the reason of one of its cells, or the counts that one size can have. */
+/** {@code grade}: the grading table, the reason of a cell, the counts that a size can have, or all over other gauges. */
 @Command(name = "grade")
 final class GradeVerb extends Verb {
 
@@ -39,14 +40,17 @@ final class GradeVerb extends Verb {
     @Option(names = "--options", paramLabel = "SIZE")
     private String optionsOf;
 
+    @Option(names = "--gauges")
+    private boolean gauges;
+
     GradeVerb(Output output) {
         super(output);
     }
 
     @Override
     public Integer call() throws Refusal {
-        if (why != null && optionsOf != null) {
-            throw new Refusal(Words.WHY_OR_OPTIONS.text());
+        if (Stream.of(why != null, optionsOf != null, gauges).filter(given -> given).count() > 1) {
+            throw new Refusal(Words.GRADE_ONE_QUESTION.text());
         }
         Graded graded = why == null && optionsOf == null ? pattern.complete() : pattern.graded();
         if (optionsOf != null) {
@@ -62,6 +66,13 @@ final class GradeVerb extends Verb {
                 output().document(Json.document("turnheel-why/1", json -> write(reason, json)));
             } else {
                 output().lines(lines(reason));
+            }
+        } else if (gauges) {
+            GaugesText table = GaugesText.of(graded);
+            if (isJson()) {
+                output().document(Json.document("turnheel-gauges/1", table::write));
+            } else {
+                output().lines(table.lines());
             }
         } else if (isJson()) {
             output().document(Json.document("turnheel-grade/1", json -> write(graded, json)));

@@ -110,7 +110,7 @@ record OptionsText(Graded graded, CountOptions options) {
         json.writeEndArray();
     }
 
-    private static void fit(JsonGenerator json, SizeFit fit) throws IOException {
+    static void fit(JsonGenerator json, SizeFit fit) throws IOException {
         json.writeNumberField("stitches", fit.count());
         number(json, "circumferenceMm", fit.circumferenceMm());
         number(json, "easePercent", fit.easePercent());

@@ -2,7 +2,9 @@ package turnheel.cli;
 
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -26,6 +28,15 @@ final class PatternArgument {
 
     @Parameters(index = "0", paramLabel = "FILE", descriptionKey = "pattern-file")
     private String name;
+
+    /** Filled in by the command line. */
+    PatternArgument() {
+    }
+
+    /** One more pattern file that the same command is about. */
+    PatternArgument(String name) {
+        this.name = name;
+    }
 
     /** The name as it was given, for messages. */
     String name() {
@@ -115,6 +126,15 @@ final class PatternArgument {
         for (Query query : graded.queries()) {
             if (query.check() == Check.MEASUREMENT_MISSING && query.sizes().stream().anyMatch(sizes::contains)) {
                 throw new Refusal(Words.NO_MEASUREMENT.with(name, query.sizes().getFirst(), query.key()));
+            }
+        }
+    }
+
+    /** Refuses files that are there already. The exporter would too, but does not know what the option is called here. */
+    static void requireFree(Collection<Path> files, boolean force) throws Refusal {
+        for (Path file : files) {
+            if (!force && Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !Files.isDirectory(file)) {
+                throw new Refusal(Words.EXISTS.with(file));
             }
         }
     }

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeMap;
 
@@ -26,12 +27,27 @@ final class StyleOption {
     @Option(names = "--style", order = 2, paramLabel = "STYLE", descriptionKey = "style")
     private String style;
 
-    boolean isGiven() {
-        return style != null;
+    @Option(names = "--tables", order = 2, paramLabel = "CHARACTERS", descriptionKey = "tables")
+    private Integer longestList;
+
+    /** The first option that was given; empty where none was. */
+    Optional<String> given() {
+        return style != null ? Optional.of("--style") : longestList != null ? Optional.of("--tables") : Optional.empty();
     }
 
     /** The style, the usual one when none is asked for. */
     HouseStyle chosen() throws Refusal {
+        HouseStyle named = named();
+        if (longestList == null) {
+            return named;
+        }
+        if (longestList < HouseStyle.NARROWEST || longestList > HouseStyle.WIDEST) {
+            throw new Refusal(Words.TABLES_RANGE.with(longestList, HouseStyle.NARROWEST, HouseStyle.WIDEST));
+        }
+        return named.inColumn(longestList);
+    }
+
+    private HouseStyle named() throws Refusal {
         if (style == null) {
             return HouseStyles.usual();
         }

@@ -24,7 +24,8 @@ abstract class Verb implements Callable<Integer> {
     static List<Verb> all(Output output) {
         return List.of(new NewVerb(output), new SetVerb(output), new SizesVerb(output), new GradeVerb(output),
                 new RoundsVerb(output), new WriteVerb(output), new FindRoundVerb(output), new ExportVerb(output),
-                new BatchVerb(output), new CheckVerb(output));
+                new BatchVerb(output), new HandoutVerb(output), new TestKnitVerb(output), new CheckVerb(output),
+                new ErrataVerb(output));
     }
 
     /**

@@ -142,6 +142,8 @@ enum Words {
     EXPORT_WRITTEN,
     /** {0} option, {1} file. */
     EXPORT_WHOLE,
+    /** {0} option that is refused, {1} option that asks for the drawing. */
+    EXPORT_DRAWN,
     BATCH_DONE,
     BATCH_QUERIES,
     BATCH_FAILED,
@@ -170,6 +172,10 @@ enum Words {
     STYLE_REFUSED,
     /** {0} file. */
     STYLE_NOT_UTF8,
+    /** {0} number, {1} least, {2} most. */
+    TABLES_RANGE,
+    EACH_SIZE_OR_ONE,
+    EACH_SIZE_WHERE,
     FIND_ROUND_NO_COUNT,
     FIND_ROUND_TOO_FEW,
     FIND_ROUND_NONE,
@@ -195,7 +201,14 @@ enum Words {
     OPTION_BREAKS,
     /** {0} list of sizes. */
     OPTION_CROWDS,
-    WHY_OR_OPTIONS,
+    GRADE_ONE_QUESTION,
+    GAUGES_COUNTS,
+    GAUGES_CIRCUMFERENCE,
+    GAUGES_FITS,
+    GAUGES_CLOSEST,
+    /** {0} size, {1} ease in per cent. */
+    GAUGES_CLOSEST_SIZE,
+    GAUGES_LEGEND,
     RELAXATIONS,
     RELAXATIONS_NONE,
     CHECK_CLEAN,
@@ -212,6 +225,17 @@ enum Words {
     NOTHING,
     WHOLE_PATTERN,
 
+    HANDOUT_PRACTICE_ALONE,
+    /** {0} file, {1} part, {2} list of parts. */
+    HANDOUT_PART_ABSENT,
+    /** {0} file. */
+    HANDOUT_NO_PRACTICE,
+    TEST_KNIT_RESULTS_ALONE,
+    /** {0} file, {1} problem. */
+    TEST_KNIT_REFUSED,
+    /** {0} file, {1} problem, {2} number of other problems. */
+    TEST_KNIT_REFUSED_MORE,
+
     HEADING_KEY,
     HEADING_UNIT,
     HEADING_ROUND,
@@ -224,6 +248,8 @@ enum Words {
     HEADING_SIZES,
     HEADING_MESSAGE,
     HEADING_SIZE,
+    HEADING_READS,
+    HEADING_SHOULD_READ,
     HEADING_WAS,
     HEADING_NOW,
     HEADING_NAME,
@@ -234,6 +260,7 @@ enum Words {
     HEADING_RELAXATION,
     HEADING_TITLE,
     HEADING_PART,
+    HEADING_GAUGE,
     HEADING_LOOK_FOR,
     HEADING_NEXT,
     HEADING_PATTERN,

@@ -29,7 +29,7 @@ class MessagesTest {
     private static final Pattern NUMBERS = Pattern.compile("_(\\d)(?=_\\d|$)");
 
     @ParameterizedTest
-    @ValueSource(strings = { "document", "editor", "grid", "markers" })
+    @ValueSource(strings = { "document", "editor", "grid", "markers", "view" })
     void everyFieldHasItsWordsAndEveryWordItsField(String name) throws Exception {
         Class<?> messages = Class.forName("turnheel.workbench." + name + ".Messages");
         Properties words = new Properties();
@@ -67,6 +67,6 @@ class MessagesTest {
         Set<String> talking = Stream.of(Platform.getBundle(bundle).findEntries("/", "Messages.class", true))
                 .flatMap(entries -> Collections.list(entries).stream())
                 .map(url -> url.getPath().replaceAll(".*/([a-z]+)/Messages\\.class", "$1")).collect(Collectors.toSet());
-        assertEquals(new TreeSet<>(Arrays.asList("document", "editor", "grid", "markers")), new TreeSet<>(talking));
+        assertEquals(new TreeSet<>(Arrays.asList("document", "editor", "grid", "markers", "view")), new TreeSet<>(talking));
     }
 }

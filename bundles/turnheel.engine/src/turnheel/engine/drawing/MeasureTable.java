@@ -23,7 +23,7 @@ final class MeasureTable {
     }
 
     /** Measures that some size has. */
-    private List<Measure> measures() {
+    List<Measure> measures() {
         return Arrays.stream(Measure.values())
                 .filter(measure -> sizes.stream().anyMatch(outline -> outline.sock().of(measure).isPresent())).toList();
     }

@@ -13,7 +13,7 @@ import turnheel.engine.grading.GradedSize;
 
 /**
  * The sock from the side, to scale, with its finished measurements: one size with a figure at every line, or all sizes
- * over each other with letters at the lines of the largest and a table of figures below.
+ * over each other with letters at the lines of the largest and, unless a page sets them itself, a table of figures below.
  */
 public final class OutlineDrawing {
 
@@ -27,14 +27,16 @@ public final class OutlineDrawing {
     private final List<SockOutline> outlines = new ArrayList<>();
     private final List<SockOutline.Drawn.NotDrawn> left = new ArrayList<>();
     private final boolean nested;
+    private final boolean withTable;
     private final double letters;
     private final Dimensions dimensions;
     private final MeasureTable table;
     private final List<Shape> shapes = new ArrayList<>();
 
-    private OutlineDrawing(Graded graded, List<GradedSize> sizes, boolean nested) {
+    private OutlineDrawing(Graded graded, List<GradedSize> sizes, boolean nested, boolean withTable) {
         this.title = graded.design().title().isBlank() ? Words.text("untitled") : graded.design().title();
         this.nested = nested;
+        this.withTable = withTable;
         for (GradedSize size : sizes) {
             switch (SockOutline.of(graded, size)) {
                 case SockOutline.Drawn.Outline(var outline) -> outlines.add(outline);
@@ -54,13 +56,22 @@ public final class OutlineDrawing {
      * @throws IllegalArgumentException when there is no size of this label
      */
     public static Picture of(Graded graded, String label) {
-        return new OutlineDrawing(graded, List.of(graded.size(label)), false).picture();
+        return new OutlineDrawing(graded, List.of(graded.size(label)), false, false).picture();
     }
 
     /** All sizes over each other, heel on heel, with a table of their measurements. */
     public static Picture nested(Graded graded) {
+        return nested(graded, true);
+    }
+
+    /** The same without the table, for a page that sets {@link OutlineFigures} beside it. */
+    public static Picture lettered(Graded graded) {
+        return nested(graded, false);
+    }
+
+    private static Picture nested(Graded graded, boolean withTable) {
         return graded.sizes().size() == 1 ? of(graded, graded.sizes().getFirst().label())
-                : new OutlineDrawing(graded, graded.sizes(), true).picture();
+                : new OutlineDrawing(graded, graded.sizes(), true, withTable).picture();
     }
 
     private Picture picture() {
@@ -69,6 +80,8 @@ public final class OutlineDrawing {
             measure(largest());
             if (nested) {
                 labels();
+            }
+            if (withTable) {
                 shapes.add(new Shape.Group(Words.text("outline.sizes"),
                         table.shapes(drawn().left(), drawn().bottom() + 2 * letters)));
             }

@@ -73,6 +73,11 @@ public final class YarnPlan {
         return new YarnPlan(design);
     }
 
+    /** Whether anything of a part is knitted. */
+    public static boolean isKnitted(Part part) {
+        return LOOPS_OF_PART.containsKey(part);
+    }
+
     /**
      * The row that counts a part.
      *
@@ -91,8 +96,8 @@ public final class YarnPlan {
         return Catalogue.all().stream().filter(LOOPS_OF_PART::containsValue).toList();
     }
 
-    /** The yarns from 1; one even where none is chosen. */
-    int yarns() {
+    /** How many yarns there are; one even where none is chosen. */
+    public int yarns() {
         return Math.max(1, materials.yarns().size());
     }
 
@@ -205,6 +210,19 @@ public final class YarnPlan {
         return inOrder().stream().filter(this::isStranded)
                 .map(part -> times(number(STITCH_WIDTH), strandedLoops(part)))
                 .reduce((one, other) -> plus(one, other));
+    }
+
+    /**
+     * Metres of a yarn in a part of one sock, without ends and margin; empty where the part takes none of it. It reads the
+     * part's loops, be they a row of the pattern or not, and the length of a loop.
+     */
+    public Optional<Term> metres(Part part, int yarn) {
+        return Optional.of(loops(part, yarn)).filter(loops -> !loops.equals(NONE)).map(YarnRules::metresOfLoops);
+    }
+
+    /** Metres of a yarn in the ends that are woven in on one sock. */
+    public Term metresOfEnds(int yarn) {
+        return YarnRules.metresOfEnds(ends(yarn));
     }
 
     /** The ends of a yarn in a sock: it is begun and ended wherever another comes between. */

@@ -100,6 +100,14 @@ final class YarnRules {
         return dividedBy(plus(times(loops, YARN_LOOP_LENGTH.term()), number(ends * Materials.YARN_END_MM)), number(1000));
     }
 
+    static Term metresOfLoops(Term loops) {
+        return dividedBy(times(loops, YARN_LOOP_LENGTH.term()), number(1000));
+    }
+
+    static Term metresOfEnds(int ends) {
+        return number(ends * Materials.YARN_END_MM / 1000);
+    }
+
     private static Term grams(Term metres, Term tex) {
         return dividedBy(times(metres, tex), number(1000));
     }

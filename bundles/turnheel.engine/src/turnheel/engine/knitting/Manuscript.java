@@ -39,7 +39,7 @@ public final class Manuscript {
     /** Reads a text: plain or with the signs of Markdown, lines ended in any way. */
     public static Manuscript read(String text) {
         ReadingWords table = ReadingWords.ENGLISH;
-        List<String> lines = text.lines().toList();
+        List<String> lines = text.lines().map(Scanner::ordinary).toList();
         List<Paragraph> paragraphs = Layout.of(lines, table);
         SizeNames sizes = new SizeNames(SizesLine.names(paragraphs, table), table);
         BodyReader body = new BodyReader(table, sizes, Names.of(paragraphs, sizes), charts(paragraphs, table));

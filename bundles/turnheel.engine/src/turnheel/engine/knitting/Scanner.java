@@ -16,6 +16,19 @@ final class Scanner {
         this.table = table;
     }
 
+    /** The line with ordinary blanks and hyphens for those that tell a layout not to break; every column stays. */
+    static String ordinary(String line) {
+        StringBuilder ordinary = new StringBuilder(line);
+        for (int at = 0; at < line.length(); at++) {
+            switch (line.charAt(at)) {
+                case '\u00A0', '\u2007', '\u202F' -> ordinary.setCharAt(at, ' ');
+                case '\u2010', '\u2011' -> ordinary.setCharAt(at, '-');
+                default -> { }
+            }
+        }
+        return ordinary.toString();
+    }
+
     /** The words of a phrase, or of a line on its own. */
     List<Word> words(String line) {
         return words(line, 0);
@@ -34,7 +47,7 @@ final class Scanner {
                 while (to < line.length() && isInWord(line, to)) {
                     to++;
                 }
-                String raw = line.substring(at, to);
+                String raw = visible(line.substring(at, to));
                 String word = table.canonical(raw.toLowerCase(Locale.ROOT).replace('’', '\''));
                 boolean counts = !word.isEmpty() && Character.isDigit(word.charAt(0));
                 if (!table.isLeftOut(word) || isName(line, raw, to, words)) {
@@ -48,7 +61,7 @@ final class Scanner {
             } else if (!Character.isWhitespace(c) && !isHyphenOfWord(line, at) && c != '\\' && !isInvisible(c)) {
                 to = sign(line, at, words, end == at);
             }
-            end = Character.isWhitespace(c) ? -1 : to;
+            end = Character.isWhitespace(c) || isInvisible(c) && end < at ? -1 : to;
             at = to;
         }
         return words;
@@ -84,18 +97,23 @@ final class Scanner {
             return true;
         }
         boolean inner = at + 1 < line.length() && Character.isLetter(line.charAt(at + 1));
-        return inner && (c == '\'' || c == '’' || c == '&' && line.charAt(at - 1) != ' ');
+        return inner && (isInvisible(c) || c == '\'' || c == '’' || c == '&' && line.charAt(at - 1) != ' ');
     }
 
     private static boolean isInvisible(char c) {
-        return c == '\u00AD' || c == '\u200B' || c == '\uFEFF';
+        return c == '\u00AD' || c == '\u200B' || c == '\u2060' || c == '\uFEFF';
+    }
+
+    private static String visible(String raw) {
+        return raw.chars().noneMatch(c -> isInvisible((char) c)) ? raw
+                : raw.chars().filter(c -> !isInvisible((char) c))
+                        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
     }
 
     /** A hyphen between letters, or a letter and a digit, joins them to one word. */
     private static boolean isHyphenOfWord(String line, int at) {
         char c = line.charAt(at);
-        boolean hyphen = c == '-' || c == '\u2010' || c == '\u2011';
-        return hyphen && at > 0 && at + 1 < line.length() && Character.isLetter(line.charAt(at - 1))
+        return c == '-' && at > 0 && at + 1 < line.length() && Character.isLetter(line.charAt(at - 1))
                 && Character.isLetterOrDigit(line.charAt(at + 1));
     }
 
@@ -104,19 +122,15 @@ final class Scanner {
         String text = switch (c) {
             case '(', '[', '{' -> "(";
             case ')', ']', '}' -> ")";
-            case '-', '\u2010', '\u2011', '\u2012', '–', '—', '\u2212' -> "-";
+            case '-', '\u2012', '–', '—', '\u2212' -> "-";
             case '×' -> "times";
             case '&' -> "and";
             case '”', '″', '"' -> "inch";
             case '∗' -> "*";
-            case '\u00A0' -> "";
             default -> String.valueOf(c);
         };
-        if (!text.isEmpty()) {
-            boolean word = text.length() > 1;
-            Word.Kind kind = word ? Word.Kind.LETTERS : Word.Kind.SIGN;
-            words.add(new Word(kind, text, String.valueOf(c), lineNumber, at, at + 1, glued));
-        }
+        Word.Kind kind = text.length() > 1 ? Word.Kind.LETTERS : Word.Kind.SIGN;
+        words.add(new Word(kind, text, String.valueOf(c), lineNumber, at, at + 1, glued));
         return at + 1;
     }
 }

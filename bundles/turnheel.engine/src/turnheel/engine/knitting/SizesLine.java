@@ -40,23 +40,33 @@ final class SizesLine {
         return names;
     }
 
-    /** A number, and those in brackets right after it. */
+    /** A number, and those in the brackets right after it. */
     private static int longestList(List<Word> words) {
         int longest = 1;
         for (int at = 0; at + 2 < words.size(); at++) {
-            if (words.get(at).kind() == Word.Kind.NUMBER && words.get(at + 1).is("(")) {
+            if (words.get(at).kind() == Word.Kind.NUMBER) {
                 int values = 1;
-                int in = at + 2;
-                while (in < words.size() && (words.get(in).kind() == Word.Kind.NUMBER || words.get(in).is(",")
-                        || words.get(in).is("-"))) {
-                    values += words.get(in).kind() == Word.Kind.NUMBER ? 1 : 0;
-                    in++;
+                int close = closing(words, at + 1);
+                for (int open = at + 1; close > open; open = close + 1, close = closing(words, open)) {
+                    values += (int) words.subList(open, close).stream().filter(word -> word.kind() == Word.Kind.NUMBER)
+                            .count();
                 }
-                if (in < words.size() && words.get(in).is(")")) {
-                    longest = Math.max(longest, values);
-                }
+                longest = Math.max(longest, values);
             }
         }
         return longest;
+    }
+
+    /** Where brackets with numbers alone, open at {@code at}, close; -1 where there are none. */
+    private static int closing(List<Word> words, int at) {
+        if (at >= words.size() || !words.get(at).is("(")) {
+            return -1;
+        }
+        int in = at + 1;
+        while (in < words.size() && (words.get(in).kind() == Word.Kind.NUMBER || words.get(in).is(",")
+                || words.get(in).is("-"))) {
+            in++;
+        }
+        return in < words.size() && words.get(in).is(")") ? in : -1;
     }
 }

@@ -19,7 +19,7 @@ import turnheel.engine.wording.HouseStyle.Needles;
 public final class HouseStyles {
 
     /** The names of the styles that ship, the usual one first. */
-    public static final List<String> SHIPPED = List.of("studio", "longhand");
+    public static final List<String> SHIPPED = List.of("studio", "longhand", "clusters");
 
     private static final String WORD = "word.";
 
@@ -73,6 +73,7 @@ public final class HouseStyles {
             }
         });
         requireClearFractions(table);
+        requireBrackets(table);
         return style(name, table, words);
     }
 
@@ -85,10 +86,31 @@ public final class HouseStyles {
         }
     }
 
+    private static int longestList(Map<String, String> table) {
+        String value = required(table, "sized.longest").strip();
+        boolean whole = value.matches("\\d{1,3}");
+        int characters = whole ? Integer.parseInt(value) : -1;
+        if (characters != 0 && (characters < HouseStyle.NARROWEST || characters > HouseStyle.WIDEST)) {
+            throw new IllegalArgumentException("sized.longest of a house style is \"%s\"; write 0, or from %d to %d characters"
+                    .formatted(value, HouseStyle.NARROWEST, HouseStyle.WIDEST));
+        }
+        return characters;
+    }
+
+    /** Groups of values can be told apart by their brackets alone. */
+    private static void requireBrackets(Map<String, String> table) {
+        boolean brackets = !table.get("sized.opening").isBlank() && !table.get("sized.closing").isBlank();
+        if (!brackets && !table.get("sized.group").strip().equals("0")) {
+            throw new IllegalArgumentException(
+                    "values in groups need brackets; write sized.opening and sized.closing, or sized.group=0");
+        }
+    }
+
     private static HouseStyle style(String name, Map<String, String> table, Map<String, String> words) {
-        return new HouseStyle(name, table.get("sized.opening"), table.get("sized.separator"),
-                table.get("sized.closing"),
-                required(table, "sized.dash"), yes(table, "sized.oneForAll"), yes(table, "abbreviations"),
+        ListMarks marks = new ListMarks(table.get("sized.opening"), table.get("sized.separator"),
+                table.get("sized.closing"), number(table, "sized.group", 0, 2, 3, 4, 5, 6, 7, 8));
+        return new HouseStyle(name, marks, longestList(table), required(table, "sized.dash"),
+                yes(table, "sized.oneForAll"), yes(table, "abbreviations"),
                 English.valueOf(choice(table, "english", List.of("US", "UK"))),
                 switch (choice(table, "lengths", List.of("cm", "in", "both"))) {
                     case "cm" -> Lengths.CENTIMETRES;

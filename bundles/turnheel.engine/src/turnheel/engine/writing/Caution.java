@@ -23,7 +23,7 @@ import turnheel.engine.grading.GradedSize;
 public record Caution(Matter matter, List<String> sizes) {
 
     /** Below this ease around, in per cent, tightness becomes a warning: domain § 11. */
-    private static final double TIGHT_PERCENT = -20;
+    public static final double TIGHT_PERCENT = -20;
     /**
      * Feet up to this length in mm count as a small child's. Our own line, near the median at five years: 173 mm for
      * girls, 174 mm for boys, in the open part of the US child survey of 1977.
@@ -50,10 +50,15 @@ public record Caution(Matter matter, List<String> sizes) {
         sizes = List.copyOf(sizes);
     }
 
+    /** Whether a sock of this ease around, in per cent of the foot, comes with a warning. */
+    public static boolean isTight(double easePercent) {
+        return easePercent < TIGHT_PERCENT;
+    }
+
     /** The cautions that apply to a pattern, the most pressing first. */
     public static List<Caution> of(Graded graded) {
         List<Caution> cautions = new ArrayList<>();
-        List<String> tight = sizes(graded, EASE_REACHED, ease -> ease < TIGHT_PERCENT);
+        List<String> tight = sizes(graded, EASE_REACHED, Caution::isTight);
         if (!tight.isEmpty()) {
             cautions.add(new Caution(Matter.TIGHT, tight));
         }

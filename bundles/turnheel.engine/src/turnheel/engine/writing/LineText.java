@@ -49,8 +49,12 @@ final class LineText {
                 words(list(named)), sentence);
     }
 
-    /** Texts in a row, as in {@code S, M and L}. */
     private String list(List<String> texts) {
+        return list(vocabulary, texts);
+    }
+
+    /** Texts in a row, as in {@code S, M and L}. */
+    static String list(Vocabulary vocabulary, List<String> texts) {
         if (texts.size() == 1) {
             return texts.getFirst();
         }

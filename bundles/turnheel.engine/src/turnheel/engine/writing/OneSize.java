@@ -31,15 +31,21 @@ final class OneSize {
         return switch (line) {
             case Line.Worked worked -> {
                 List<Instruction> its = of(worked.instructions());
-                yield its.isEmpty() ? Optional.empty() : Optional.of(new Line.Worked(worked.label().map(this::of), its,
+                boolean isLabelled = worked.label().flatMap(Line.Label::from).map(from -> from.get(size).isPresent())
+                        .orElse(true);
+                yield its.isEmpty() || !isLabelled ? Optional.empty() : Optional.of(new Line.Worked(worked.label().map(this::of), its,
                         worked.stated().flatMap(this::its), Set.of()));
             }
             case Line.RepeatRounds repeat -> howOften(repeat.howOften()).flatMap(often -> target(repeat.target())
                     .map(target -> new Line.RepeatRounds(target, often, repeat.ending().flatMap(this::target),
                             repeat.stated().flatMap(this::its), Set.of())));
-            case Line.Even even -> Optional.of(new Line.Even(even.rounds().flatMap(this::its),
-                    even.goal().flatMap(this::goal), even.repeatable().flatMap(this::target), even.asSet(),
-                    even.stated().flatMap(this::its), Set.of(), even.fabric()));
+            case Line.Even even -> {
+                Optional<Sized<Integer>> rounds = even.rounds().flatMap(this::its);
+                Optional<Line.Goal> goal = even.goal().flatMap(this::goal);
+                yield rounds.isEmpty() && goal.isEmpty() ? Optional.empty() : Optional.of(new Line.Even(rounds, goal,
+                        even.repeatable().flatMap(this::target), even.asSet(), even.stated().flatMap(this::its),
+                        Set.of(), even.fabric()));
+            }
             case Line.Section section -> Optional.of(section);
         };
     }

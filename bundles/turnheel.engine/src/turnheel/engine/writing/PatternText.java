@@ -1,6 +1,7 @@
 package turnheel.engine.writing;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -14,13 +15,16 @@ public final class PatternText {
     private final HouseStyle style;
     private final List<String> sizes;
     private final List<Content> contents;
-    private final List<Paragraph> paragraphs;
+    private final Unbroken unbroken;
+    /** What each of the contents came to. */
+    private final List<List<Paragraph>> made;
 
     PatternText(HouseStyle style, List<String> sizes, List<Content> contents) {
         this.style = style;
         this.sizes = List.copyOf(sizes);
         this.contents = List.copyOf(contents);
-        this.paragraphs = made();
+        this.unbroken = Unbroken.of(style, sizes);
+        this.made = made();
     }
 
     public HouseStyle style() {
@@ -34,12 +38,28 @@ public final class PatternText {
 
     /** What it says, in order. */
     public List<Paragraph> paragraphs() {
-        return paragraphs;
+        return made.stream().flatMap(List::stream).toList();
+    }
+
+    /**
+     * The same paragraphs as the house style wants them printed: with letters in place of lists that are too long, and
+     * the small tables in which the numbers stand.
+     */
+    public List<Lettered> lettered() {
+        return Lettering.of(paragraphs(), style, sizes);
     }
 
     /** A paragraph in one text, its values listed as the house style does. */
     public String text(Paragraph paragraph) {
         return PlainText.of(paragraph.pieces(), style);
+    }
+
+    /**
+     * The same text for a layout, see {@link turnheel.engine.wording.NoBreak}: where it has an ordinary blank a line may
+     * end, where it has one that does not break none may. Read again it means the same.
+     */
+    public String unbroken(Paragraph paragraph) {
+        return unbroken.text(paragraph.pieces());
     }
 
     /**
@@ -60,20 +80,36 @@ public final class PatternText {
                 contents.stream().flatMap(content -> content.onlySize(size).stream()).toList());
     }
 
-    private List<Paragraph> made() {
-        Vocabulary vocabulary = Vocabulary.of(style);
-        LineText lines = new LineText(vocabulary, new Lengths(style), sizes);
-        List<Paragraph> made = new ArrayList<>();
-        for (Content content : contents) {
-            switch (content) {
-                case Content.Prose(Role role, List<Piece> pieces) -> made.add(new Paragraph(role, pieces));
-                case Content.SizeList(List<String> labels) ->
-                    made.add(new Paragraph(Role.SIZES, sizes(vocabulary, labels)));
-                case Content.Told(var line) -> made.add(new Paragraph(Role.INSTRUCTION, lines.of(line)));
-                case Content.Abbreviations abbreviations -> made.addAll(abbreviations(vocabulary, lines));
+    /** Every paragraph with its texts in the editions for one size; those of a size, in order, are its edition. */
+    public List<SizedText> sizedTexts() {
+        List<Iterator<List<Paragraph>>> editions = sizes.stream().map(label -> onlySize(label).made.iterator()).toList();
+        List<SizedText> texts = new ArrayList<>();
+        for (int i = 0; i < contents.size(); i++) {
+            List<List<String>> ofSizes = new ArrayList<>();
+            for (int size = 0; size < sizes.size(); size++) {
+                boolean isThere = sizes.size() == 1 || contents.get(i).onlySize(size).isPresent();
+                ofSizes.add(isThere ? editions.get(size).next().stream().map(this::text).toList() : List.of());
+            }
+            boolean isList = contents.get(i) instanceof Content.Abbreviations;
+            for (Paragraph paragraph : made.get(i)) {
+                String text = text(paragraph);
+                texts.add(new SizedText(paragraph.role(), text, ofSizes.stream().map(of -> of.stream()
+                        .filter(one -> !isList || one.equals(text)).findFirst()).toList()));
             }
         }
-        return List.copyOf(made);
+        return texts;
+    }
+
+    private List<List<Paragraph>> made() {
+        Vocabulary vocabulary = Vocabulary.of(style);
+        LineText lines = new LineText(vocabulary, new Lengths(style), sizes);
+        return contents.stream().map(content -> switch (content) {
+            case Content.Prose(Role role, List<Piece> pieces) -> List.of(new Paragraph(role, pieces));
+            case Content.SizeList(List<String> labels) ->
+                List.of(new Paragraph(Role.SIZES, sizes(vocabulary, labels)));
+            case Content.Told(var line) -> List.of(new Paragraph(Role.INSTRUCTION, lines.of(line)));
+            case Content.Abbreviations abbreviations -> abbreviations(vocabulary, lines);
+        }).toList();
     }
 
     private static List<Piece> sizes(Vocabulary vocabulary, List<String> labels) {

@@ -75,6 +75,12 @@ final class Phrase {
         return this;
     }
 
+    /** Whether a letter put after it would seem to be of its last word. */
+    boolean endsInLetter() {
+        return !pieces.isEmpty() && pieces.getLast() instanceof Piece.Words(String text)
+                && Character.isLetter(text.charAt(text.length() - 1));
+    }
+
     List<Piece> pieces() {
         return List.copyOf(pieces);
     }

@@ -21,6 +21,11 @@ public final class PlaceText {
 
     /** What went wrong and how the count is made whole again, two sentences. */
     public static String of(Slip slip) {
-        return MessageFormat.format(WORDS.getString("slip." + slip.kind().name()), slip.stitches());
+        return of(slip.kind(), slip.stitches());
+    }
+
+    /** The same for so many stitches, wherever it was. */
+    public static String of(Slip.Kind kind, int stitches) {
+        return MessageFormat.format(WORDS.getString("slip." + kind.name()), stitches);
     }
 }

@@ -103,6 +103,14 @@ record Loops(Map<Part, Map<Stitch, Long>> times, List<Key> keys) {
         return rows;
     }
 
+    /** The yarn in each part, in plain loops, under the keys of the rows that count the parts. */
+    Map<Key, Double> ofParts() {
+        Map<Key, Double> loops = new LinkedHashMap<>();
+        times.forEach((part, ofPart) ->
+                loops.put(YarnPlan.loopsOf(part).key(), weighed(ofPart, Loops::yarnOf, List.of()).sum()));
+        return loops;
+    }
+
     private static Reason.Counted weighed(Map<Stitch, Long> times, ToDoubleFunction<Stitch> each, List<Key> keys) {
         Map<Stitch, Reason.Counted.Share> shares = new LinkedHashMap<>();
         times.forEach((stitch, count) ->

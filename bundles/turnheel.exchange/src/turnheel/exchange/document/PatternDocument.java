@@ -3,16 +3,17 @@ package turnheel.exchange.document;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
-import turnheel.engine.drawing.ChartedPart;
-import turnheel.engine.drawing.OutlineDrawing;
-import turnheel.engine.drawing.StitchChart;
+import turnheel.engine.drawing.Picture;
 import turnheel.engine.grading.Graded;
-import turnheel.engine.grading.GradedSize;
 import turnheel.engine.wording.HouseStyle;
+import turnheel.engine.wording.NoBreak;
 import turnheel.engine.writing.Manuscripts;
 import turnheel.engine.writing.Paragraph;
 import turnheel.engine.writing.PatternText;
+import turnheel.engine.writing.SmallTable;
+import turnheel.exchange.drawing.Drawn;
 
 /** A written pattern with its drawings, ready for a layout: for all sizes, or as an edition of one. */
 public final class PatternDocument {
@@ -39,9 +40,20 @@ public final class PatternDocument {
         return new PatternDocument(graded, style, only).document();
     }
 
+    /** What is drawn of a pattern, and nothing else. */
+    public static Document ofDrawing(Graded graded, Drawn drawn) {
+        Picture whole = drawn.of(graded);
+        return new Document(whole.title(), whole.description(), Imprint.of(graded.design()),
+                drawn.each(graded).stream().<Block>map(Block.Drawn::new).toList());
+    }
+
     private Document document() {
-        text.paragraphs().forEach(this::add);
-        drawings();
+        text.lettered().forEach(lettered -> {
+            add(lettered.paragraph());
+            lettered.tables().forEach(table -> blocks.add(table(table)));
+        });
+        cautionsFirst();
+        blocks.addAll(PatternFigures.of(graded, text.style(), only));
         String title = graded.design().title().isBlank() ? Words.text("untitled") : graded.design().title();
         return new Document(title, subject(), Imprint.of(graded.design()), blocks);
     }
@@ -52,7 +64,7 @@ public final class PatternDocument {
     }
 
     private void add(Paragraph paragraph) {
-        String said = text.text(paragraph);
+        String said = text.unbroken(paragraph);
         switch (paragraph.role()) {
             case TITLE -> {
                 // the document's own title says it
@@ -69,6 +81,18 @@ public final class PatternDocument {
         }
     }
 
+    private static Block.Table table(SmallTable small) {
+        List<String> head = new ArrayList<>(List.of(small.sizeHeading()));
+        head.addAll(small.letters());
+        List<Block.Row> rows = new ArrayList<>();
+        for (SmallTable.Row row : small.rows()) {
+            List<Block.Cell> cells = new ArrayList<>(List.of(new Block.Cell.Words(NoBreak.whole(row.size()))));
+            row.values().forEach(value -> cells.add(new Block.Cell.Figure(NoBreak.whole(value))));
+            rows.add(new Block.Row(cells));
+        }
+        return new Block.Table(small.caption(), head, rows);
+    }
+
     /** An entry such as {@code yo: yarn over}; neighbours make one list. */
     private void abbreviation(String entry) {
         int colon = entry.indexOf(": ");
@@ -82,31 +106,25 @@ public final class PatternDocument {
         blocks.add(new Block.Terms(terms));
     }
 
-    private void drawings() {
-        blocks.add(new Block.NewPage());
-        blocks.add(new Block.Heading(1, Words.text("pattern.drawing")));
-        blocks.add(new Block.Drawn(only.map(size -> OutlineDrawing.of(graded, size))
-                .orElseGet(() -> OutlineDrawing.nested(graded))));
-        List<ChartedPart> charted = List.of(ChartedPart.values()).stream().filter(this::isCharted).toList();
-        if (!charted.isEmpty()) {
-            blocks.add(new Block.NewPage());
-            blocks.add(new Block.Heading(1, Words.text("pattern.charts")));
+    /** What can hurt is read before anything is knitted: it goes before the first section. */
+    private void cautionsFirst() {
+        int first = IntStream.range(0, blocks.size()).filter(place -> isCaution(blocks.get(place))).findFirst().orElse(0);
+        if (first == 0) {
+            return;
         }
-        for (ChartedPart part : charted) {
-            blocks.add(new Block.Heading(2, part.label()));
-            for (GradedSize size : sizes()) {
-                if (part.chart(graded, size).isPresent()) {
-                    blocks.add(new Block.Drawn(StitchChart.of(graded, part, size.label())));
-                }
-            }
+        int last = first;
+        while (last < blocks.size() && isCaution(blocks.get(last))) {
+            last++;
         }
+        List<Block> section = blocks.subList(first - 1, last);
+        List<Block> cautions = List.copyOf(section);
+        section.clear();
+        int front = IntStream.range(0, blocks.size()).filter(place -> blocks.get(place) instanceof Block.Heading)
+                .findFirst().orElse(blocks.size());
+        blocks.addAll(front, cautions);
     }
 
-    private List<GradedSize> sizes() {
-        return graded.sizes().stream().filter(size -> only.isEmpty() || only.get().equals(size.label())).toList();
-    }
-
-    private boolean isCharted(ChartedPart part) {
-        return sizes().stream().anyMatch(size -> part.chart(graded, size).isPresent());
+    private static boolean isCaution(Block block) {
+        return block instanceof Block.Paragraph(Purpose purpose, String caution) && purpose == Purpose.CAUTION;
     }
 }

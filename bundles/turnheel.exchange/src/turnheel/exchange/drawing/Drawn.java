@@ -1,5 +1,6 @@
 package turnheel.exchange.drawing;
 
+import java.util.List;
 import java.util.Optional;
 
 import turnheel.engine.drawing.ChartedPart;
@@ -57,5 +58,17 @@ public record Drawn(What what, Optional<String> size) {
                 .orElseGet(() -> StitchChart.ofAll(graded, part)))
                 .orElseGet(() -> size.map(label -> OutlineDrawing.of(graded, label))
                         .orElseGet(() -> OutlineDrawing.nested(graded)));
+    }
+
+    /**
+     * The pictures one by one, for paper: of a chart one for each size that has it.
+     *
+     * @throws IllegalArgumentException when the pattern has no such size
+     */
+    public List<Picture> each(Graded graded) {
+        return charted().map(part -> graded.sizes().stream().filter(this::includes)
+                .filter(one -> part.chart(graded, one).isPresent())
+                .map(one -> StitchChart.of(graded, part, one.label())).toList())
+                .orElseGet(() -> List.of(of(graded)));
     }
 }

@@ -18,6 +18,7 @@ import turnheel.engine.drawing.Point;
 import turnheel.engine.drawing.Shape;
 import turnheel.engine.drawing.Shape.Segment;
 import turnheel.engine.drawing.Shape.Text.Weight;
+import turnheel.exchange.markup.XmlText;
 
 /**
  * Writes a picture as SVG 1.1 with units of a millimetre: words are text, colours are classes of a small style sheet
@@ -59,14 +60,64 @@ public final class SvgWriter {
                 XmlText.escaped(picture.description()), body.style(), width, height, body.svg);
     }
 
-    private String style() {
+    /**
+     * A picture as an element of a page that holds {@link #pageStyle}. It shrinks to the room that the page gives it.
+     *
+     * @param id begins the ids of its title and description; unique in the page
+     */
+    public static String element(Picture picture, String id) {
+        SvgWriter body = new SvgWriter();
+        picture.shapes().forEach(body::shape);
+        String width = number(picture.width());
+        String height = number(picture.height());
+        return """
+                <svg xmlns="http://www.w3.org/2000/svg" role="img" aria-labelledby="%s-title" \
+                aria-describedby="%s-desc" width="%smm" height="%smm" viewBox="0 0 %s %s" \
+                preserveAspectRatio="xMinYMin meet">
+                <title id="%s-title">%s</title>
+                <desc id="%s-desc">%s</desc>
+                <rect class="pic-paper" width="%s" height="%s"/>
+                %s</svg>
+                """.formatted(id, id, width, height, width, height, id, XmlText.escaped(picture.title()), id,
+                XmlText.escaped(picture.description()), width, height, body.svg);
+    }
+
+    /**
+     * The rules for all elements of a page. Colours are custom properties such as {@code --outline}, which the page can
+     * use too; on a screen they follow its scheme, on paper they are the light ones.
+     */
+    public static String pageStyle() {
+        StringBuilder rules = new StringBuilder(":root{").append(properties(false))
+                .append("}\n@media screen and (prefers-color-scheme:dark){:root{").append(properties(true))
+                .append("}}\n").append(shared()).append(".pic-paper{fill:var(--paper)}\n");
+        for (Ink ink : Ink.values()) {
+            String name = Tint.name(ink);
+            rules.append(".line-%s{stroke:var(--%s)}\n.area-%s{fill:var(--%s)}\n".formatted(name, name, name, name));
+        }
+        return rules.toString();
+    }
+
+    private static String properties(boolean dark) {
+        StringBuilder properties = new StringBuilder();
+        for (Ink ink : Ink.values()) {
+            properties.append("--%s:%s;".formatted(Tint.name(ink), colour(Tint.of(ink), dark)));
+        }
+        return properties.toString();
+    }
+
+    private static String shared() {
         return """
                 .pic-line{fill:none;stroke-linecap:round;stroke-linejoin:round}
                 .pic-text{font-family:%s}
                 .pic-bold{font-weight:bold}
-                %s@media (prefers-color-scheme:dark){
+                """.formatted(FACE);
+    }
+
+    private String style() {
+        return """
+                %s%s@media (prefers-color-scheme:dark){
                 %s}
-                """.formatted(FACE, colours(false), colours(true));
+                """.formatted(shared(), colours(false), colours(true));
     }
 
     private String colours(boolean dark) {

@@ -7,10 +7,13 @@ import turnheel.engine.drawing.Ink;
 /**
  * The colours of an ink on white paper and on a dark screen. Words and lines that carry meaning have at least 4.5 to 1
  * of contrast to what they lie on, as WCAG 2.2 asks of text.
+ *
+ * @param onLight as {@code #rrggbb}
+ * @param onDark as {@code #rrggbb}
  */
-record Tint(String onLight, String onDark) {
+public record Tint(String onLight, String onDark) {
 
-    static Tint of(Ink ink) {
+    public static Tint of(Ink ink) {
         return switch (ink) {
             case PAPER -> new Tint("#ffffff", "#16191d");
             case OUTLINE -> new Tint("#1f2933", "#e9edf1");

@@ -11,7 +11,6 @@ import java.util.StringJoiner;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.poi.xwpf.usermodel.IBodyElement;
 import org.apache.poi.xwpf.usermodel.XWPFDocument;
 import org.apache.poi.xwpf.usermodel.XWPFParagraph;
@@ -81,16 +80,14 @@ public final class ManuscriptText {
     }
 
     /**
-     * The text of a PDF file, line by line as it stands on the pages.
+     * The text of a PDF file, line by line as it stands on the pages; of a tagged one by paragraphs, without running heads and
+     * figures.
      *
      * @throws IOException when it is no such file, or is locked by a password
      */
     public static String pdf(byte[] content) throws IOException {
         try (PDDocument document = Loader.loadPDF(content)) {
-            PDFTextStripper stripper = new PDFTextStripper();
-            stripper.setSortByPosition(true);
-            stripper.setLineSeparator("\n");
-            return stripper.getText(document);
+            return new PageText(document).getText(document);
         } catch (InvalidPasswordException locked) {
             throw new IOException("it is locked by a password", locked);
         } catch (RuntimeException damaged) {

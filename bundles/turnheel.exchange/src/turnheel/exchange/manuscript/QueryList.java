@@ -17,6 +17,7 @@ import turnheel.engine.query.Place;
 import turnheel.engine.query.Query;
 import turnheel.engine.query.Sentences;
 import turnheel.exchange.table.FormulaLookalikes;
+import turnheel.exchange.table.QueryColumn;
 
 /**
  * The numbered queries of a manuscript, as an editor hands them to the author and gets them back: place, sizes, query,
@@ -30,8 +31,7 @@ public record QueryList(List<Entry> entries) {
     /** The list before the first version was checked. */
     public static final QueryList EMPTY = new QueryList(List.of());
 
-    private static final List<String> COLUMNS = List.of("number", "state", "line", "text", "sizes", "check", "query",
-            "correction", "answer", "done");
+    private static final List<String> COLUMNS = QueryColumn.ofManuscripts().stream().map(QueryColumn::heading).toList();
     private static final String TEXT_MARK = "'";
 
     public QueryList {
@@ -166,10 +166,15 @@ public record QueryList(List<Entry> entries) {
     }
 
     private static Entry entry(CSVRecord record) {
-        return new Entry(Integer.parseInt(record.get("number").strip()),
-                State.valueOf(record.get("state").strip().toUpperCase(Locale.ROOT)),
-                Integer.parseInt(record.get("line").strip()), plain(record.get("text")), plain(record.get("sizes")),
-                record.get("check"), plain(record.get("query")), plain(record.get("correction")),
-                plain(record.get("answer")), plain(record.get("done")));
+        return new Entry(Integer.parseInt(field(record, QueryColumn.NUMBER).strip()),
+                State.valueOf(field(record, QueryColumn.STATE).strip().toUpperCase(Locale.ROOT)),
+                Integer.parseInt(field(record, QueryColumn.LINE).strip()), field(record, QueryColumn.TEXT),
+                field(record, QueryColumn.SIZES), field(record, QueryColumn.CHECK), field(record, QueryColumn.QUERY),
+                field(record, QueryColumn.CORRECTION), field(record, QueryColumn.ANSWER),
+                field(record, QueryColumn.DONE));
+    }
+
+    private static String field(CSVRecord record, QueryColumn column) {
+        return plain(record.get(column.heading()));
     }
 }

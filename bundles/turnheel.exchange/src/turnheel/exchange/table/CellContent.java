@@ -20,6 +20,10 @@ public sealed interface CellContent {
     record Formula(String expression, double cached) implements CellContent {
     }
 
+    /** A live formula that gives a text, as when it looks up a size's label. */
+    record TextFormula(String expression, String cached) implements CellContent {
+    }
+
     /** A cell that waits for a value. */
     record Empty() implements CellContent {
     }

@@ -31,7 +31,7 @@ final class CellNames {
      * @param size position of the size, from 0
      */
     static String of(Key key, int size) {
-        return key.name().replace('.', '_') + SIZE + (size + 1);
+        return of(key) + SIZE + (size + 1);
     }
 
     /** The key in a name; empty when the name is none of these. */
@@ -41,10 +41,24 @@ final class CellNames {
                 : Optional.empty();
     }
 
-    /** Gives a cell its name. */
+    /** Gives the cell of a number of one size its name. */
     static void define(XSSFSheet sheet, Key key, int size, int row, int column) {
+        define(sheet, of(key, size), row, column);
+    }
+
+    /** The name of a number that belongs to whoever uses the workbook, not to a size. */
+    static String of(Key key) {
+        return key.name().replace('.', '_');
+    }
+
+    /** Gives the cell of such a number its name. */
+    static void define(XSSFSheet sheet, Key key, int row, int column) {
+        define(sheet, of(key), row, column);
+    }
+
+    private static void define(XSSFSheet sheet, String text, int row, int column) {
         XSSFName name = sheet.getWorkbook().createName();
-        name.setNameName(of(key, size));
+        name.setNameName(text);
         name.setRefersToFormula(new CellReference(sheet.getSheetName(), row, column, true, true).formatAsString());
     }
 }

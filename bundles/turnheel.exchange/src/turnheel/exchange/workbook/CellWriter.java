@@ -66,20 +66,46 @@ final class CellWriter {
             case CellContent.Figure(double value) -> sheet.number(row, column, style, value);
             case CellContent.Formula(String expression, double cached) ->
                 sheet.formula(row, column, style, expression, cached);
+            case CellContent.TextFormula(String expression, String cached) ->
+                sheet.formula(row, column, style, expression, SafeText.ofCell(cached));
             case CellContent.Empty() -> sheet.empty(row, column, style);
         }
     }
 
     /** The title of the sheet over several columns, in a row as high as it needs. {@code characters} fit on a line. */
     void title(int lastColumn, int characters, String text) {
-        int row = 0;
-        put(row, 0, text, Look.TITLE);
-        wrapping.get(0).removeLast();
-        for (int column = 1; column <= lastColumn; column++) {
-            put(row, column, new CellContent.Empty(), Look.TITLE, Digits.ALL);
+        across(0, 0, lastColumn, text, Look.TITLE);
+        high(0, TITLE_LINE_POINTS * lines(text.length(), characters));
+    }
+
+    /** Text over several columns, in a row as high as it needs. {@code characters} fit on a line. */
+    void text(int row, int firstColumn, int lastColumn, int characters, String text) {
+        across(row, firstColumn, lastColumn, text, Look.TEXT);
+        high(row, LINE_POINTS * lines(text.length(), characters));
+    }
+
+    private void across(int row, int firstColumn, int lastColumn, String text, Look look) {
+        put(row, firstColumn, text, look);
+        wrapping.get(firstColumn).removeLast();
+        for (int column = firstColumn + 1; column <= lastColumn; column++) {
+            put(row, column, new CellContent.Empty(), look, Digits.ALL);
         }
-        sheet.addMergedRegion(new CellRangeAddress(row, row, 0, lastColumn));
-        sheet.height(row, Math.min(HIGHEST_ROW_POINTS, TITLE_LINE_POINTS * lines(text.length(), characters)));
+        if (firstColumn < lastColumn) {
+            sheet.addMergedRegion(new CellRangeAddress(row, row, firstColumn, lastColumn));
+        }
+    }
+
+    /** Makes a row so high, as far as a row can be. */
+    void high(int row, float points) {
+        sheet.height(row, Math.min(HIGHEST_ROW_POINTS, points));
+    }
+
+    /** Heads the rows that follow, over all columns. */
+    void group(int row, int lastColumn, String heading) {
+        put(row, 0, heading, Look.GROUP);
+        for (int column = 1; column <= lastColumn; column++) {
+            put(row, column, new CellContent.Empty(), Look.GROUP, Digits.ALL);
+        }
     }
 
     /** A comment that opens when the pointer rests on the cell. */

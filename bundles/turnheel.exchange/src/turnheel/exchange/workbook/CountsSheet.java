@@ -59,7 +59,8 @@ final class CountsSheet {
             List<Parameter> ofPart = graded.parameters().stream()
                     .filter(parameter -> parameter.part() == part).toList();
             if (!ofPart.isEmpty()) {
-                group(Words.text("part." + part.name()));
+                row++;
+                cells.group(row, lastColumn, Words.text("part." + part.name()));
                 ofPart.forEach(this::parameter);
             }
         }
@@ -75,14 +76,6 @@ final class CountsSheet {
         cells.put(HEAD_ROW, UNIT_COLUMN, Words.text("column.unit"), Look.HEAD);
         for (int size = 0; size < graded.sizes().size(); size++) {
             cells.put(HEAD_ROW, FIRST_SIZE_COLUMN + size, graded.sizes().get(size).label(), Look.HEAD_OF_NUMBERS);
-        }
-    }
-
-    private void group(String heading) {
-        row++;
-        cells.put(row, KEY_COLUMN, heading, Look.GROUP);
-        for (int column = KEY_COLUMN + 1; column <= lastColumn; column++) {
-            cells.put(row, column, new CellContent.Empty(), Look.GROUP, Digits.ALL);
         }
     }
 

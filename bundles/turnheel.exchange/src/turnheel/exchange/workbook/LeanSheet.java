@@ -67,6 +67,11 @@ final class LeanSheet extends XSSFSheet {
         put(row, column, style, "><f>" + escaped(expression) + "</f><v>" + result + "</v></c>");
     }
 
+    /** A formula whose result is a text. */
+    void formula(int row, int column, int style, String expression, String result) {
+        put(row, column, style, " t=\"str\"><f>" + escaped(expression) + "</f><v>" + escaped(result) + "</v></c>");
+    }
+
     private void put(int row, int column, int style, String rest) {
         lastColumn = Math.max(lastColumn, column);
         row(row).cells.put(column, "<c r=\"" + CellReference.convertNumToColString(column) + (row + 1) + "\" s=\"" + style

@@ -23,6 +23,8 @@ enum Look {
     TEXT(HorizontalAlignment.LEFT, Ink.DARK, Ground.NONE, false, false),
     /** Text that must not be overlooked. */
     WARNING(HorizontalAlignment.LEFT, Ink.DARK, Ground.OVERRIDDEN, true, false),
+    /** The number that others are compared with. */
+    REFERENCE(HorizontalAlignment.RIGHT, Ink.DARK, Ground.GROUP, true, false),
     ENTERED(HorizontalAlignment.RIGHT, Ink.BLUE, Ground.ENTERED, false, false),
     DEFAULT(HorizontalAlignment.RIGHT, Ink.BLUE, Ground.ENTERED, false, true),
     COMPUTED(HorizontalAlignment.RIGHT, Ink.DARK, Ground.NONE, false, false),
@@ -81,7 +83,7 @@ enum Look {
     boolean wraps() {
         return switch (this) {
             case TITLE, HEAD, HEAD_OF_NUMBERS, KEY, LABEL, TEXT, WARNING -> true;
-            case NOTE, GROUP, ENTERED, DEFAULT, COMPUTED, CHOSEN, OVERRIDDEN -> false;
+            case NOTE, GROUP, REFERENCE, ENTERED, DEFAULT, COMPUTED, CHOSEN, OVERRIDDEN -> false;
         };
     }
 

@@ -106,10 +106,7 @@ final class MeasurementsSheet {
 
     private void group(String name, List<Parameter> parameters) {
         row++;
-        cells.put(row, LABEL_COLUMN, Words.text("measurements.group." + name), Look.GROUP);
-        for (int column = LABEL_COLUMN + 1; column <= lastColumn; column++) {
-            cells.put(row, column, new CellContent.Empty(), Look.GROUP, Digits.ALL);
-        }
+        cells.group(row, lastColumn, Words.text("measurements.group." + name));
         parameters.forEach(this::measurement);
     }
 

@@ -3,7 +3,6 @@ package turnheel.exchange.workbook;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.Date;
 import java.util.Optional;
@@ -15,13 +14,19 @@ import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 import turnheel.engine.grading.Graded;
+import turnheel.exchange.imprint.ContentHash;
+import turnheel.exchange.imprint.PartWords;
 import turnheel.exchange.imprint.Product;
+import turnheel.exchange.office.FixedZip;
+import turnheel.exchange.office.OneLine;
 
-/** A graded pattern as a workbook with the sheets Pattern, Measurements, Counts and Rounds. */
+/**
+ * A graded pattern as a workbook: title page, measurements, counts, rounds, instructions, round finder table,
+ * gauge-by-size table and yarn, what an editor signs, and what a layouter draws from, a sheet each.
+ */
 public final class PatternWorkbook {
 
-    /** The time of every document and of every part in it: an export has no clock, so that it can be compared. */
-    private static final LocalDateTime TIME = LocalDateTime.of(2000, 1, 1, 0, 0);
+    private static final String LANGUAGE = "en";
 
     private final XSSFWorkbook workbook;
     private final Styles styles;
@@ -41,16 +46,21 @@ public final class PatternWorkbook {
      * @throws IOException when the stream fails
      */
     public static void write(Graded graded, OutputStream out) throws IOException {
-        ByteArrayOutputStream packed = new ByteArrayOutputStream();
         try (XSSFWorkbook workbook = new XSSFWorkbook(LeanSheet.FACTORY)) {
             new PatternWorkbook(graded, workbook).fill();
-            // packed for good below; to do it twice would take a quarter of the time
-            try (ZipArchiveOutputStream loose = new ZipArchiveOutputStream(packed)) {
-                loose.setLevel(Deflater.NO_COMPRESSION);
-                workbook.write(loose);
-            }
+            pack(workbook, out);
         }
-        FixedZip.copy(packed.toByteArray(), TIME, out);
+    }
+
+    /** Packs a workbook so that the same content gives the same bytes. */
+    static void pack(XSSFWorkbook workbook, OutputStream out) throws IOException {
+        ByteArrayOutputStream all = new ByteArrayOutputStream();
+        // to compress it here, and once more for good below, would take a quarter of the time
+        try (ZipArchiveOutputStream loose = new ZipArchiveOutputStream(all)) {
+            loose.setLevel(Deflater.NO_COMPRESSION);
+            workbook.write(loose);
+        }
+        FixedZip.copy(all.toByteArray(), out);
     }
 
     private void fill() {
@@ -58,20 +68,40 @@ public final class PatternWorkbook {
         sheet(MeasurementsSheet.NAME, MeasurementsSheet::write);
         sheet(CountsSheet.NAME, CountsSheet::write);
         sheet(RoundsSheet.NAME, RoundsSheet::write);
-        properties();
+        sheet(InstructionsSheet.NAME, InstructionsSheet::write);
+        sheet(RoundFinderSheet.NAME, RoundFinderSheet::write);
+        sheet(GaugeSheet.NAME, GaugeSheet::write);
+        sheet(YarnSheet.NAME, YarnSheet::write);
+        sheet(QueriesSheet.NAME, QueriesSheet::write);
+        sheet(DrawingSheet.NAME, DrawingSheet::write);
+        properties(workbook, PatternSheet.title(graded));
+        contents();
     }
 
     private void sheet(String name, BiConsumer<Graded, CellWriter> content) {
-        content.accept(graded, new CellWriter((LeanSheet) workbook.createSheet(name), styles, texts));
+        LeanSheet sheet = (LeanSheet) workbook.createSheet(name);
+        content.accept(graded, new CellWriter(sheet, styles, texts));
+        PrintLayout.imprint(sheet, ContentHash.of(graded.design()));
     }
 
-    private void properties() {
+    /** What a workbook says of itself. */
+    static void properties(XSSFWorkbook workbook, String title) {
         POIXMLProperties properties = workbook.getProperties();
-        Optional<Date> time = Optional.of(Date.from(TIME.toInstant(ZoneOffset.UTC)));
+        Optional<Date> time = Optional.of(Date.from(FixedZip.TIME.toInstant(ZoneOffset.UTC)));
         properties.getCoreProperties().setCreated(time);
         properties.getCoreProperties().setModified(time);
-        properties.getCoreProperties().setTitle(SafeText.ofLine(PatternSheet.title(graded)));
+        properties.getCoreProperties().setTitle(OneLine.of(title));
         properties.getCoreProperties().setCreator(Product.NAME);
+        properties.getCoreProperties().getUnderlyingProperties().setLanguageProperty(LANGUAGE);
         properties.getExtendedProperties().setApplication(Product.NAME);
+    }
+
+    /** Which state of which design it holds. */
+    private void contents() {
+        POIXMLProperties properties = workbook.getProperties();
+        properties.getCoreProperties().setSubjectProperty(Words.text("properties.subject",
+                ContentHash.of(graded.design())));
+        properties.getCoreProperties().setKeywords(Words.text("properties.keywords",
+                PartWords.direction(graded.design().direction())));
     }
 }

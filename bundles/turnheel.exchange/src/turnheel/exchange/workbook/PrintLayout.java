@@ -8,6 +8,7 @@ import org.apache.poi.xssf.usermodel.XSSFPrintSetup;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 import turnheel.exchange.imprint.Product;
+import turnheel.exchange.office.OneLine;
 
 /**
  * A sheet on paper: A4, with margins that leave the printed area inside of a Letter sheet as well. Letter is 6 mm
@@ -33,6 +34,12 @@ final class PrintLayout {
         sheet.getPrintSetup().setFitWidth((short) 1);
     }
 
+    /** Pages on their side, one page wide: rows with much to say. */
+    static void onItsSide(XSSFSheet sheet, String title) {
+        upright(sheet, title);
+        sheet.getPrintSetup().setLandscape(true);
+    }
+
     /** A table with a column for each size, which can be read however many there are. */
     static void table(XSSFSheet sheet, String title, int sizes) {
         common(sheet, title);
@@ -54,12 +61,20 @@ final class PrintLayout {
         sheet.setDisplayGridlines(false);
         // The texts are set whole: the setters for left and right read back what is there, and trip over "&".
         ((XSSFOddHeader) sheet.getHeader()).setText("&L" + harmless(title) + "&R&A");
-        ((XSSFOddFooter) sheet.getFooter()).setText("&L" + Product.NAME + "&R" + Words.text("page", "&P", "&N"));
+    }
+
+    /**
+     * Below every page of a sheet: who made it, of which state of the design it is, and the number of the page. A blank
+     * ends the size of the letters, since the hash may begin with a digit.
+     */
+    static void imprint(XSSFSheet sheet, String hash) {
+        ((XSSFOddFooter) sheet.getFooter()).setText("&L&8 " + Product.NAME + "&C&8 " + hash + "&R&8 "
+                + Words.text("page", "&P", "&N"));
     }
 
     /** {@code &} starts a code in headers; doubled it is itself. */
     private static String harmless(String title) {
-        String visible = SafeText.ofLine(title);
+        String visible = OneLine.of(title);
         String shortened = visible.length() <= LONGEST_TITLE ? visible : visible.substring(0, LONGEST_TITLE - 1) + "…";
         return shortened.replace("&", "&&");
     }

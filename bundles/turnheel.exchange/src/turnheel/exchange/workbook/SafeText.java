@@ -4,6 +4,8 @@ import java.util.regex.Pattern;
 
 import org.apache.poi.ss.SpreadsheetVersion;
 
+import turnheel.exchange.office.OneLine;
+
 /** Brings any text that a person can type into a form that a workbook can hold. */
 final class SafeText {
 
@@ -25,26 +27,12 @@ final class SafeText {
         String marked = ESCAPE.matcher(fitting).replaceAll(ESCAPED_UNDERSCORE);
         StringBuilder escaped = new StringBuilder();
         marked.codePoints().forEach(character -> {
-            if (isXml(character)) {
+            if (OneLine.isXml(character)) {
                 escaped.appendCodePoint(character);
             } else {
                 escaped.append("_x%04X_".formatted(character));
             }
         });
         return escaped.toString();
-    }
-
-    /** The text in one line, with a blank for whatever cannot be seen. */
-    static String ofLine(String text) {
-        StringBuilder line = new StringBuilder();
-        text.codePoints().forEach(character ->
-                line.appendCodePoint(isXml(character) && !Character.isISOControl(character) ? character : ' '));
-        return line.toString();
-    }
-
-    /** XML 1.0, production 2; a carriage return is legal there, but readers turn it into a line feed. */
-    private static boolean isXml(int character) {
-        return character == '\t' || character == '\n' || character >= ' ' && character <= 0xD7FF
-                || character >= 0xE000 && character <= 0xFFFD || character >= 0x10000;
     }
 }

@@ -45,7 +45,7 @@ final class Styles {
         style.setVerticalAlignment(VerticalAlignment.TOP);
         style.setQuotePrefixed(kind.staysText());
         switch (look) {
-            case ENTERED, DEFAULT, COMPUTED, CHOSEN, OVERRIDDEN ->
+            case REFERENCE, ENTERED, DEFAULT, COMPUTED, CHOSEN, OVERRIDDEN ->
                 style.setDataFormat(workbook.createDataFormat().getFormat(kind.digits().format(look)));
             case TITLE, NOTE, HEAD, HEAD_OF_NUMBERS, GROUP, KEY, LABEL, TEXT, WARNING ->
                 style.setWrapText(look.wraps());

@@ -75,7 +75,7 @@ class GridContentTest {
         assertEquals(CellKind.OWN, content.kind(M, row).orElseThrow());
         assertEquals("16", CellText.shown(content.cell(M, row).orElseThrow()));
         assertEquals(List.of("A quarter in size M is 16 (own row).", "= Foot stitches ÷ 4", "= 64 ÷ 4"),
-                CellReason.lines(content, M, row));
+                content.reason(M, row));
         assertEquals("A quarter", content.label(new Key("own.quarter")));
     }
 
@@ -88,7 +88,7 @@ class GridContentTest {
         int row = content.rows().size() - 1;
         assertEquals(CellKind.MISSING, content.kind(M, row).orElseThrow());
         assertEquals(Severity.ERROR, content.severity(M, row).orElseThrow());
-        List<String> reason = CellReason.lines(content, M, row);
+        List<String> reason = content.reason(M, row);
         assertEquals(1, reason.size(), reason::toString);
         assertTrue(reason.getFirst().contains("own.quarter"), reason::toString);
     }
@@ -124,12 +124,12 @@ class GridContentTest {
     @Test
     void theReasonBeginsWithTheQueries() {
         show(Patterns.withQuery());
-        List<String> lines = CellReason.lines(content, M, row(Catalogue.FOOT_STITCHES));
+        List<String> lines = content.reason(M, row(Catalogue.FOOT_STITCHES));
         assertTrue(lines.getFirst().startsWith("Error: "), lines.getFirst());
         assertTrue(lines.stream().anyMatch(line -> line.contains("66")), lines.toString());
-        assertEquals(List.of(), CellReason.lines(content, M, 0), "a heading has none");
+        assertEquals(List.of(), content.reason(M, 0), "a heading has none");
         assertEquals(List.of("No value: a measurement that it needs is missing, or a part does not work out."),
-                CellReason.lines(content, M, row(Catalogue.YARN_LOOPS)));
+                content.reason(M, row(Catalogue.YARN_LOOPS)));
     }
 
     @Test

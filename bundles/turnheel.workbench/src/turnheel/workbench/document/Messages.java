@@ -4,6 +4,12 @@ import org.eclipse.osgi.util.NLS;
 
 final class Messages extends NLS {
 
+    /** {0} the sentence of the query. */
+    public static String CellReason_error_0;
+    public static String CellReason_noValue;
+    /** {0} the sentence of the query. */
+    public static String CellReason_warning_0;
+
     public static String GradedDocument_failed;
     /** {0} the exception. */
     public static String GradedDocument_failed_0;

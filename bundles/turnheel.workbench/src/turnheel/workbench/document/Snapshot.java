@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import turnheel.engine.checks.Checks;
 import turnheel.engine.design.Design;
 import turnheel.engine.grading.Graded;
+import turnheel.engine.grading.Why;
 import turnheel.engine.query.Query;
 import turnheel.engine.query.Severity;
 import turnheel.engine.term.Key;
@@ -61,6 +62,13 @@ public final class Snapshot {
     /** The worst of what is asked about one number of one size. */
     public Optional<Severity> severity(Key key, String size) {
         return queries(key, size).stream().map(Query::severity).min(Comparator.naturalOrder());
+    }
+
+    /** Why a number is what it is; empty where there is none. */
+    public Optional<Why> why(CellPlace place) {
+        return graded.sizes().stream().filter(size -> size.label().equals(place.size()))
+                .flatMap(size -> size.cell(place.key()).stream()).findFirst()
+                .map(cell -> Why.of(graded, cell.key(), place.size()));
     }
 
     /** How many queries are of this severity. */

@@ -42,6 +42,7 @@ final class GradingPage extends FormPage implements DocumentPage {
         GridDataFactory.fillDefaults().grab(true, false).hint(300, SWT.DEFAULT).applyTo(legend);
         reason = new ReasonPanel(body, toolkit);
         grid.addSelectionListener(this::showReason);
+        grid.addSelectionListener(() -> editor.selection().select(grid.selectedPlace()));
         new GridHandlers(getSite(), grid);
         showState();
         showReason();

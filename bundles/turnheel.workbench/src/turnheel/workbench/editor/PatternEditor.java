@@ -10,6 +10,7 @@ import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.ListenerList;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.jface.dialogs.ErrorDialog;
@@ -28,6 +29,7 @@ import turnheel.engine.term.Key;
 import turnheel.model.DocumentException;
 import turnheel.model.DocumentProblem;
 import turnheel.model.pattern.Pattern;
+import turnheel.workbench.document.CellPlace;
 import turnheel.workbench.document.GradedDocument;
 import turnheel.workbench.document.PatternStore;
 import turnheel.workbench.document.Snapshot;
@@ -43,6 +45,8 @@ public final class PatternEditor extends FormEditor implements IGotoMarker {
 
     private static final String TEXT_EDITOR = "org.eclipse.ui.DefaultTextEditor"; //$NON-NLS-1$
 
+    private final CellSelection selection = new CellSelection();
+    private final ListenerList<Runnable> listeners = new ListenerList<>();
     private PatternStore store;
     private Optional<GradedDocument> document = Optional.empty();
     private DocumentException damage;
@@ -54,6 +58,8 @@ public final class PatternEditor extends FormEditor implements IGotoMarker {
         store = EditorStores.of(input).orElseThrow(() -> new PartInitException(
                 NLS.bind(Messages.PatternEditor_noFile_0, input.getName())));
         super.init(site, input);
+        site.setSelectionProvider(selection);
+        selection.addSelectionChangedListener(event -> tellListeners());
         setPartName(input.getName());
         undoChanged = UndoHandler.connect(this);
         read();
@@ -109,6 +115,33 @@ public final class PatternEditor extends FormEditor implements IGotoMarker {
         return store;
     }
 
+    /** The document while it can be shown and edited; empty while the file cannot be read. */
+    public Optional<GradedDocument> opened() {
+        return damage == null ? document : Optional.empty();
+    }
+
+    /** The cell that is selected on the grading page; empty when none is. */
+    public Optional<CellPlace> selectedCell() {
+        return selection.place();
+    }
+
+    /** {@code listener} is run when the document, its snapshot or the selected cell changed. */
+    public void addListener(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    public void removeListener(Runnable listener) {
+        listeners.remove(listener);
+    }
+
+    private void tellListeners() {
+        listeners.forEach(Runnable::run);
+    }
+
+    CellSelection selection() {
+        return selection;
+    }
+
     /** The document; there is one on all pages but that of a file that was never readable. */
     GradedDocument document() {
         return document.orElseThrow();
@@ -134,6 +167,7 @@ public final class PatternEditor extends FormEditor implements IGotoMarker {
         documentPages().forEach(DocumentPage::documentChanged);
         editorDirtyStateChanged();
         undoChanged.run();
+        tellListeners();
     }
 
     boolean canUndo() {
@@ -272,6 +306,7 @@ public final class PatternEditor extends FormEditor implements IGotoMarker {
         }
         editorDirtyStateChanged();
         undoChanged.run();
+        tellListeners();
     }
 
     /** Opens the file as text; empty where there is no text editor. */
@@ -296,6 +331,11 @@ public final class PatternEditor extends FormEditor implements IGotoMarker {
     /** Shows the cell that the query is about. */
     void show(Query query) {
         show(query.key(), query.sizes().isEmpty() ? "" : query.sizes().getFirst()); //$NON-NLS-1$
+    }
+
+    /** Shows the cell on the grading page and selects it. */
+    public void show(CellPlace place) {
+        show(place.key(), place.size());
     }
 
     private void show(Key key, String size) {

@@ -30,6 +30,7 @@ import org.eclipse.swt.widgets.Control;
 import turnheel.engine.design.Parameter;
 import turnheel.engine.grading.GradedSize;
 import turnheel.engine.term.Key;
+import turnheel.workbench.document.CellPlace;
 import turnheel.workbench.document.GradedDocument;
 import turnheel.workbench.grid.GridEdits.Place;
 
@@ -85,12 +86,17 @@ public final class GradingGrid {
 
     /** What the selected cell says for itself; empty in a heading and when none is selected. */
     public List<String> selectedReason() {
-        return selected().map(place -> CellReason.lines(content, place.column(), place.row())).orElse(List.of());
+        return selected().map(place -> content.reason(place.column(), place.row())).orElse(List.of());
     }
 
     /** The parameter of the selected cell. */
     public Optional<Parameter> selectedParameter() {
         return selected().flatMap(place -> content.parameter(place.row()));
+    }
+
+    /** The selected cell; empty in a heading and when none is selected. */
+    public Optional<CellPlace> selectedPlace() {
+        return selected().flatMap(place -> content.place(place.column(), place.row()));
     }
 
     /** The size of the selected cell. */

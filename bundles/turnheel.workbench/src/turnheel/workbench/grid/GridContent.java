@@ -15,6 +15,8 @@ import turnheel.engine.grading.Why;
 import turnheel.engine.query.Query;
 import turnheel.engine.query.Severity;
 import turnheel.engine.term.Key;
+import turnheel.workbench.document.CellPlace;
+import turnheel.workbench.document.CellReason;
 import turnheel.workbench.document.Snapshot;
 
 /**
@@ -105,10 +107,20 @@ final class GridContent {
                 size -> snapshot.orElseThrow().severity(parameter.key(), size.label())));
     }
 
+    /** The number of a size at a place; empty in a heading and outside of the grid. */
+    Optional<CellPlace> place(int column, int row) {
+        return parameter(row).flatMap(parameter -> size(column).map(
+                size -> new CellPlace(parameter.key(), size.label())));
+    }
+
     /** Why the number at a place is what it is; empty where there is none. */
     Optional<Why> why(int column, int row) {
-        return cell(column, row).map(cell -> Why.of(snapshot.orElseThrow().graded(), cell.key(),
-                size(column).orElseThrow().label()));
+        return place(column, row).flatMap(snapshot.orElseThrow()::why);
+    }
+
+    /** What a cell says for itself, in sentences; empty in a heading. */
+    List<String> reason(int column, int row) {
+        return place(column, row).map(place -> CellReason.lines(snapshot.orElseThrow(), place)).orElse(List.of());
     }
 
     /** What the row of a key is called, be it one of the catalogue or the designer's own. */

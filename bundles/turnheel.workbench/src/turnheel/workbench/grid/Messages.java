@@ -4,12 +4,6 @@ import org.eclipse.osgi.util.NLS;
 
 final class Messages extends NLS {
 
-    /** {0} the sentence of the query. */
-    public static String CellReason_error_0;
-    public static String CellReason_noValue;
-    /** {0} the sentence of the query. */
-    public static String CellReason_warning_0;
-
     public static String GridData_parameter;
     public static String GridData_unit;
 

@@ -28,7 +28,7 @@ final class WhyTooltip extends NatTableContentTooltip {
         int row = cell.getRowIndex();
         String text = natTable.getRegionLabelsByXY(event.x, event.y).hasLabel(GridRegion.ROW_HEADER)
                 ? content.parameter(row).map(WhyTooltip::meaning).orElse("") //$NON-NLS-1$
-                : String.join("\n", CellReason.lines(content, cell.getColumnIndex(), row)); //$NON-NLS-1$
+                : String.join("\n", content.reason(cell.getColumnIndex(), row)); //$NON-NLS-1$
         return text.isEmpty() ? null : text;
     }
 

@@ -10,7 +10,8 @@ import java.util.regex.Pattern;
 final class Commands {
 
     private static final Pattern ARGUMENT = Pattern.compile("\"([^\"]*)\"|(\\S+)");
-    private static final Pattern FILE = Pattern.compile("[\\w-]+\\.(turnheel|xlsx|csv|svg|md|txt)|my-patterns|published");
+    private static final Pattern FILE = Pattern.compile(
+            "[\\w-]+\\.(turnheel|xlsx|csv|html|md|docx|svg|png|pdf|txt)|my-patterns|published");
 
     private Commands() {
     }

@@ -71,7 +71,7 @@ class CountChoicesTest {
     void areRefusedForWhatIsNotThere() {
         Path file = Patterns.toeUp(folder);
         Run.of("grade", file, "--options", "N").refused("M, L");
-        Run.of("grade", file, "--options", "M", "--why", "foot.stitches[M]").refused("--why or --options");
+        Run.of("grade", file, "--options", "M", "--why", "foot.stitches[M]").refused("one of --why, --options");
     }
 
     /** A rib of six, a toe of four and an instep of 3 more than a multiple of six stitches fight whatever the size. */

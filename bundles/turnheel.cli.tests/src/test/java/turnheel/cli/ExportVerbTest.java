@@ -48,7 +48,7 @@ class ExportVerbTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {"gull.xlsx", "gull.csv", "gull.svg"})
+    @ValueSource(strings = {"gull.xlsx", "gull.csv", "gull.svg", "gull.png"})
     void givesTheSameBytesForTheSamePattern(String name) throws IOException {
         Path file = Patterns.toeUp(folder);
         Path target = folder.resolve(name);
@@ -70,7 +70,7 @@ class ExportVerbTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvSource({"out.html, .xlsx", "out.cvs, .csv", "out, .csv", ".csv, .xlsx", "out.turnheel, .xlsx"})
+    @CsvSource({"out.ods, .xlsx", "out.cvs, .csv", "out, .csv", ".csv, .xlsx", "out.turnheel, .xlsx"})
     void refusesAnEndingThatItDoesNotKnow(String name, String says) throws IOException {
         Path file = Patterns.toeUp(folder);
         Run.of("export", file, "--to", folder.resolve(name)).refused(name, says);
@@ -119,6 +119,20 @@ class ExportVerbTest {
         System.arraycopy(options, 0, command, 5, options.length);
         Run.of(command).clean();
         return Files.readString(target);
+    }
+
+    @Test
+    void writesAFileForEverySize() throws IOException {
+        Path file = Patterns.toeUp(folder);
+        Path large = folder.resolve("gull-L.svg");
+        Run run = Run.of("export", file, "--each-size", "--to", folder.resolve("gull.svg"), "--json").clean();
+        assertEquals(large.toString(), run.json().get("files").get(1).asText());
+        Path alone = folder.resolve("alone.svg");
+        Run.of("export", file, "--size", "L", "--to", alone).clean();
+        assertEquals(Files.readString(alone), Files.readString(large));
+        Run.of("export", file, "--each-size", "--to", folder.resolve("gull.svg")).refused("gull-M.svg", "--force");
+        Run.of("export", file, "--each-size", "--to", folder.resolve("gull.csv")).refused("gull.csv", "every size");
+        Run.of("export", file, "--each-size", "--size", "L", "--to", folder.resolve("x.svg")).refused("--each-size");
     }
 
     @Test

@@ -60,6 +60,7 @@ class JsonSchemaTest {
         holds("turnheel-grade-1", "grade", file, "--json");
         holds("turnheel-why-1", "grade", file, "--json", "--why", "own.half[M]");
         holds("turnheel-options-1", "grade", file, "--json", "--options", "M");
+        holds("turnheel-gauges-1", "grade", file, "--json", "--gauges");
         holds("turnheel-why-1", "grade", file, "--json", "--why", "foot.stitches[M]");
         holds("turnheel-why-1", "grade", file, "--json", "--why", "body.footLength[M]");
         holds("turnheel-rounds-1", "rounds", file, "--json", "--size", "M");
@@ -75,22 +76,34 @@ class JsonSchemaTest {
         Run.of("new", fight, "--size", Patterns.M, "--cuff", "rib-3x3", "--stitch-pattern", "instep: 6+3");
         holds("turnheel-queries-1", "check", fight, "--json");
         holds("turnheel-grade-1", "grade", fight, "--json");
+        holds("turnheel-gauges-1", "grade", fight, "--json", "--gauges");
         holds("turnheel-export-1", "export", file, "--to", folder.resolve("gull.csv"), "--json");
+        holds("turnheel-document-1", "handout", file, "--json");
+        holds("turnheel-document-1", "handout", file, "--practice", "--json");
+        holds("turnheel-document-1", "test-knit", file, "--json");
+        Path results = folder.resolve("results.csv");
+        holds("turnheel-export-1", "test-knit", file, "--to", results, "--json");
+        Files.writeString(results, Files.readString(results).replaceFirst("M,foot.stitches,([^,]*),,(\\d+),,",
+                "M,foot.stitches,$1,,$2,63,slipped once").replaceFirst("M,testKnit.remarks,Remarks,,,,",
+                        "M,testKnit.remarks,Remarks,,,warm,"));
+        holds("turnheel-test-knit-1", "test-knit", file, "--results", results, "--json");
         holds("turnheel-batch-1", "batch", folder, "--to", folder.resolve("out"), "--formats", "csv,svg", "--json");
+        holds("turnheel-export-1", "export", file, "--each-size", "--to", folder.resolve("gull.svg"), "--json");
         holds("turnheel-sizes-1", "sizes", "--json");
         holds("turnheel-sizes-1", "sizes", "men", "--json");
         holds("turnheel-sizes-1", "sizes", Files.writeString(folder.resolve("own.csv"),
                 "size,foot-length\nM,24 cm\nS,22\n"), "--json");
         holds("turnheel-shoe-1", "sizes", "--shoe", "UK 7", "--json");
         Path cuffDown = Patterns.cuffDown(folder);
+        holds("turnheel-errata-1", "errata", file, cuffDown, "--json");
         holds("turnheel-rounds-1", "rounds", cuffDown, "--json", "--size", "L");
         Run.of("set", cuffDown, "yarn=Ledge Four: 420m/100g");
         holds("turnheel-yarn-left-1", "rounds", cuffDown, "--json", "--size", "L", "--grams-left", "20");
     }
 
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {"new", "set", "sizes", "shoe", "grade", "why", "options", "rounds", "yarn-left", "find-round", "text",
-            "queries", "export", "batch"})
+    @ValueSource(strings = {"new", "set", "sizes", "shoe", "grade", "why", "options", "gauges", "rounds", "yarn-left",
+            "find-round", "text", "queries", "export", "document", "test-knit", "batch", "errata"})
     void theSchemaRefusesWhatIsNoSuchDocument(String name) throws IOException {
         Schema schema = schema("turnheel-" + name + "-1");
         assertFalse(schema.validate("{\"schema\":\"turnheel-%s/2\"}".formatted(name), InputFormat.JSON).isEmpty());

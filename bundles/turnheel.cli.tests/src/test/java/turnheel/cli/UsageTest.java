@@ -19,7 +19,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class UsageTest {
 
-    private static final String VERBS = "new set sizes grade rounds write find-round export batch check";
+    private static final String VERBS =
+            "new set sizes grade rounds write find-round export batch handout test-knit check errata";
 
     @TempDir
     private Path folder;
@@ -67,7 +68,8 @@ class UsageTest {
 
     @Test
     void aFileThatIsMissingIsAskedFor() {
-        for (String verb : new String[] {"new", "set", "grade", "rounds", "find-round", "export", "check"}) {
+        for (String verb : new String[] {"new", "set", "grade", "rounds", "find-round", "export", "handout",
+            "test-knit", "check"}) {
             Run.of(verb).refused("turnheel " + verb, "FILE", "--help");
         }
     }

@@ -50,6 +50,41 @@ class WriteVerbTest {
     }
 
     @Test
+    void writesAnEditionForEverySize() throws IOException {
+        Path file = Patterns.toeUp(folder);
+        for (String ending : new String[] {".txt", ".md"}) {
+            Path medium = folder.resolve("gull-M" + ending);
+            Path large = folder.resolve("gull-L" + ending);
+            assertEquals(medium + ": written.\n" + large + ": written.\n",
+                    Run.of("write", file, "--each-size", "--to", folder.resolve("gull" + ending)).clean().out());
+            Path alone = folder.resolve("alone" + ending);
+            Run.of("write", file, "--size", "L", "--to", alone).clean();
+            assertEquals(Files.readString(alone), Files.readString(large));
+            assertFalse(Files.exists(folder.resolve("gull" + ending)));
+            Files.delete(medium);
+            Run.of("write", file, "--each-size", "--to", folder.resolve("gull" + ending)).refused(large, "--force");
+            assertFalse(Files.exists(medium));
+        }
+        Run.of("write", file, "--each-size").refused("--to");
+        Run.of("write", file, "--each-size", "--size", "M", "--to", folder.resolve("x.txt")).refused("--size");
+    }
+
+    @Test
+    void putsLongListsIntoSmallTables() {
+        Path file = Patterns.with(folder.resolve("gull.turnheel"), "--size", "XL: foot-length=275mm foot-circumference=265mm "
+                + "ankle-circumference=250mm heel-circumference=360mm leg-height=250mm", "--size",
+                "XXL: foot-length=290mm foot-circumference=280mm ankle-circumference=265mm heel-circumference=380mm "
+                        + "leg-height=260mm");
+        Run run = Run.of("write", file, "--tables", "16").clean();
+        assertTrue(run.out().contains("\nMeasurements and materials: what A"), run.out());
+        // the feet of 225, 250, 265 and 280 mm, as they were given
+        assertTrue(run.out().contains("\nTo fit: foot circumference A cm / B in; foot length C cm / D in\n"), run.out());
+        assertTrue(run.out().contains("Size     A\nM     22.5\nL       25\nXL    26.5\nXXL     28\n"), run.out());
+        assertFalse(Run.of("write", file, "--tables", "400").clean().out().contains("what A"));
+        Run.of("write", file, "--tables", "3").refused("--tables 3", "16", "400");
+    }
+
+    @Test
     void writesInAHouseStyleThatShips() {
         Run run = Run.of("write", Patterns.toeUp(folder), "--style", "longhand").clean();
         assertTrue(run.out().contains("Repeat increase round and closing round 10 [11] more times. 64 [72] stitches.\n"),

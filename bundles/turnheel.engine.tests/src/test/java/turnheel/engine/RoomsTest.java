@@ -46,6 +46,7 @@ class RoomsTest {
             Map.entry("knitting", Set.of("instruction", "query", "design", "term", "stitch")),
             Map.entry("drawing", Set.of("knitting", "shaping", "grading", "design", "stitch")),
             Map.entry("yarn", Set.of("shaping", "grading", "design", "term", "stitch")),
+            Map.entry("comparing", Set.of("writing", "wording", "grading", "design", "term")),
             Map.entry("checks", Set.of("knitting", "yarn", "grading", "query", "design", "term")));
 
     /** What the engine may use of the JDK; the annotations leave no trace at run time. */

@@ -27,13 +27,28 @@ class ArchitectureTest {
     }
 
     @Test
-    void onlyWorkbooksAndManuscriptsKnowTheirLibraries() {
-        noClasses().that().resideOutsideOfPackages("..workbook..", "..manuscript..")
-                .should().dependOnClassesThat().resideInAnyPackage("org.apache.poi..", "org.openxmlformats..",
-                        "org.apache.pdfbox..").check(CLASSES);
+    void onlyTheWritersOfAFormatKnowItsLibraries() {
+        noClasses().that().resideOutsideOfPackages("..workbook..", "..manuscript..", "..word..")
+                .should().dependOnClassesThat().resideInAnyPackage("org.apache.poi..", "org.openxmlformats..")
+                .check(CLASSES);
+        noClasses().that().resideOutsideOfPackages("..pdf..", "..manuscript..")
+                .should().dependOnClassesThat().resideInAnyPackage("org.apache.pdfbox..").check(CLASSES);
+        noClasses().that().resideOutsideOfPackage("..pdf..")
+                .should().dependOnClassesThat().resideInAnyPackage("com.openhtmltopdf..").check(CLASSES);
         noClasses().that().resideInAPackage("..manuscript..")
                 .should().dependOnClassesThat().resideInAnyPackage("org.apache.poi.ss..", "org.apache.poi.xssf..",
                         "org.openxmlformats..").check(CLASSES);
+        noClasses().that().resideInAPackage("..word..")
+                .should().dependOnClassesThat().resideInAnyPackage("org.apache.poi.ss..", "org.apache.poi.xssf..",
+                        "org.openxmlformats.schemas.spreadsheetml..", "org.apache.pdfbox..").check(CLASSES);
+        noClasses().that().resideOutsideOfPackage("..typeface..")
+                .should().dependOnClassesThat().resideInAPackage("org.apache.fontbox..").check(CLASSES);
+    }
+
+    @Test
+    void nobodyAsksTheMachineForItsFonts() {
+        noClasses().should().dependOnClassesThat().haveFullyQualifiedName("java.awt.Font")
+                .orShould().dependOnClassesThat().haveFullyQualifiedName("java.awt.GraphicsEnvironment").check(CLASSES);
     }
 
     @Test

@@ -180,7 +180,7 @@ class BatchTest {
     void aSizeThatAPatternDoesNotHaveIsAFailureWhereTheFormatShowsOneSize() throws Exception {
         pattern("a" + ENDING, "toe-up");
         pattern("b" + ENDING, "cuff-down");
-        Edition edition = new Edition(Drawn.What.TOE, Optional.of("M"), HouseStyles.usual());
+        Edition edition = new Edition(Optional.of(Drawn.What.TOE), Optional.of("M"), HouseStyles.usual());
         List<BatchOutcome> outcomes = Batch.run(plan(List.of(ExportFormat.TABLE, ExportFormat.DRAWING)), BatchTest::read,
                 edition, false, 2, new Watched());
         assertEquals(List.of(State.DONE, State.FAILED), states(outcomes));

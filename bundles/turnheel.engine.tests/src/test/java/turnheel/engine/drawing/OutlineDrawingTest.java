@@ -120,6 +120,17 @@ class OutlineDrawingTest {
         assertTrue(texts.contains("23 cm"), texts::toString);
     }
 
+    @Test
+    void aPageThatSetsTheTableItselfGetsTheLettersAlone() {
+        Graded graded = threeSizes().graded();
+        List<String> texts = Pictures.texts(OutlineDrawing.lettered(graded));
+        OutlineFigures figures = OutlineFigures.of(graded);
+        assertEquals(List.of("S", "M", "L"), figures.sizes());
+        figures.rows().forEach(row -> assertEquals(1, texts.stream().filter(row.letter()::equals).count(), row.letter()));
+        assertTrue(texts.stream().noneMatch(text -> text.endsWith(" cm")), texts::toString);
+        assertInside(OutlineDrawing.lettered(graded));
+    }
+
     @ParameterizedTest
     @MethodSource("oneOfEach")
     void everyKindIsDrawnAndMeasured(Draft draft) {

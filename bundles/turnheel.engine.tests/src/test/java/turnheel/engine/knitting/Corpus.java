@@ -10,6 +10,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 import turnheel.engine.query.Place;
@@ -68,6 +71,11 @@ final class Corpus {
 
     private static final Path ROOT = root();
 
+    /** Values of three or more further sizes, in brackets after that of the first. */
+    private static final Pattern LIST = Pattern
+            .compile("(?<=[\\p{L}\\d½¼¾–-] )\\(([-–\\d./ ½¼¾]+(?:, [-–\\d./ ½¼¾]+){2,})\\)|(?<=^Sizes: [^ (]{1,9} )\\(([^()]*)\\)",
+                    Pattern.MULTILINE);
+
     private Corpus() {
     }
 
@@ -112,11 +120,26 @@ final class Corpus {
 
     /** The queries of a text with slips, without the values of those whose slip tells none. */
     static List<Told> queries(List<Slip> slips) {
+        return queries(slips, text -> text);
+    }
+
+    /** The same of the text after a change that leaves its lines where they are and its meaning as it is. */
+    static List<Told> queries(List<Slip> slips, UnaryOperator<String> change) {
         List<String> text = new ArrayList<>(lines(ROOT.resolve("correct").resolve(slips.getFirst().file())));
         slips.forEach(slip -> slip.plant(text));
         List<String> told = slips.stream().map(Slip::query).filter(Told::hasValues).map(Told::id).toList();
-        return queries(String.join("\n", text)).stream()
+        return queries(change.apply(String.join("\n", text))).stream()
                 .map(query -> told.contains(query.id()) ? query : query.withoutValues()).toList();
+    }
+
+    /** The text with every such list in two brackets, the first of which holds the larger half. */
+    static String inGroups(String text) {
+        return LIST.matcher(text).replaceAll(list -> {
+            List<String> values = List.of((list.group(1) == null ? list.group(2) : list.group(1)).split(", "));
+            int half = Math.ceilDiv(values.size(), 2);
+            return values.size() < 3 ? Matcher.quoteReplacement(list.group()) : "(%s) (%s)".formatted(
+                    String.join(", ", values.subList(0, half)), String.join(", ", values.subList(half, values.size())));
+        });
     }
 
     private static List<List<String>> rows(String table) {

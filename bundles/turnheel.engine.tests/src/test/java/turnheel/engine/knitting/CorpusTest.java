@@ -48,6 +48,27 @@ class CorpusTest {
         assertEquals(List.of(slip.query()), Corpus.queries(List.of(slip)));
     }
 
+    static List<String> filesWithLongLists() {
+        return Corpus.correctFiles().stream().filter(file -> !Corpus.correct(file).equals(Corpus.inGroups(Corpus.correct(file))))
+                .toList();
+    }
+
+    static List<Slip> slipsBesideLongLists() {
+        return Corpus.slips().stream().filter(slip -> filesWithLongLists().contains(slip.file())).toList();
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("filesWithLongLists")
+    void readsListsInSeveralBracketsAsInOne(String file) {
+        assertEquals(List.of(), Corpus.queries(Corpus.inGroups(Corpus.correct(file))));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("slipsBesideLongLists")
+    void findsASlipInListsInSeveralBrackets(Slip slip) {
+        assertEquals(List.of(slip.query()), Corpus.queries(List.of(slip), Corpus::inGroups));
+    }
+
     @ParameterizedTest(name = "{0}")
     @MethodSource("turnheel.engine.knitting.Corpus#pairs")
     void raisesTwoQueriesForTwoSlips(List<Slip> pair) {
@@ -64,6 +85,8 @@ class CorpusTest {
         Set<String> files = Set.copyOf(Corpus.correctFiles());
         assertTrue(files.size() >= 40, () -> files.size() + " manuscripts");
         assertTrue(Corpus.slips().size() >= 60, () -> Corpus.slips().size() + " slips");
+        assertTrue(filesWithLongLists().size() >= 8, () -> filesWithLongLists().size() + " with long lists");
+        assertTrue(slipsBesideLongLists().size() >= 12, () -> slipsBesideLongLists().size() + " beside long lists");
         assertTrue(Corpus.pairs().stream().allMatch(pair -> pair.size() == 2));
         assertEquals(Set.of(), Corpus.slips().stream().map(Slip::file).filter(file -> !files.contains(file))
                 .collect(Collectors.toSet()));

@@ -72,9 +72,9 @@ class HouseStylesTest {
 
     @Test
     void listsTheStylesThatShip() {
-        assertEquals(List.of("studio", "longhand"), HouseStyles.SHIPPED);
+        assertEquals(List.of("studio", "longhand", "clusters"), HouseStyles.SHIPPED);
         String message = assertThrows(IllegalArgumentException.class, () -> HouseStyles.shipped("short")).getMessage();
-        assertTrue(message.contains("studio, longhand"), message);
+        assertTrue(message.contains("studio, longhand, clusters"), message);
     }
 
     @Test

@@ -212,17 +212,6 @@ class PatternTextTest {
     }
 
     @Test
-    void keepsWhatADesignerTypedOutOfTheMarkup() {
-        Draft draft = Designs.withoutSizes().withSize("*M*",
-                "body.footLength = 240 mm; body.footCircumference = 222 mm");
-        String markdown = Renderings.markdown(text(draft));
-        assertTrue(markdown.contains("\nSize: \\*M\\*\n"), markdown);
-        assertTrue(markdown.contains("Rnd 1: \\*Yo, k to marker, sm; rep from \\* to end. 12 sts.\n"), markdown);
-        assertTrue(markdown.startsWith("# Harbour Light\n"), markdown);
-        assertTrue(markdown.contains("\n## Toe\n"), markdown);
-    }
-
-    @Test
     void saysWhichSizesCannotBeWritten() {
         PatternText text = text(TWO_SIZES.withSize("odd",
                 "body.footLength = 240 mm; body.footCircumference = 222 mm; foot.stitches = 65"));

@@ -14,13 +14,6 @@ import net.jqwik.api.Provide;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import turnheel.engine.checks.Checks;
-import turnheel.engine.design.Cuff;
-import turnheel.engine.design.Direction;
-import turnheel.engine.design.Heel;
-import turnheel.engine.design.Leg;
-import turnheel.engine.design.Lengths;
-import turnheel.engine.design.StitchPattern;
-import turnheel.engine.design.Toe;
 import turnheel.engine.fixture.Deep;
 import turnheel.engine.fixture.Designs;
 import turnheel.engine.fixture.Draft;
@@ -41,36 +34,7 @@ class WrittenLinesTest {
     private static final Vocabulary VOCABULARY = Vocabulary.of(HouseStyles.usual());
 
     static Stream<Draft> everyKindInBothDirections() {
-        List<Draft> drafts = new ArrayList<>();
-        for (Direction direction : Direction.values()) {
-            Draft six = Designs.toeUpInSixSizes().with(direction);
-            for (Toe toe : Designs.EVERY_TOE) {
-                drafts.add(six.with(toe));
-            }
-            for (Heel heel : Designs.EVERY_HEEL) {
-                drafts.add(six.with(heel));
-                // a toe with sides asks for the start of the round at the side
-                drafts.add(six.with(heel).with(Designs.WEDGE_TOE));
-            }
-            for (Leg leg : Designs.EVERY_LEG) {
-                drafts.add(six.with(leg));
-            }
-            for (Cuff cuff : Designs.EVERY_CUFF) {
-                drafts.add(six.with(cuff));
-            }
-            for (StitchPattern pattern : Designs.EVERY_STITCH_PATTERN) {
-                drafts.add(six.with(pattern));
-            }
-            for (Lengths lengths : Designs.EVERY_LENGTHS) {
-                for (Heel heel : Designs.ONE_HEEL_OF_EACH) {
-                    drafts.add(six.with(lengths).with(heel).with(Designs.EVERY_STITCH_PATTERN.getLast()));
-                }
-            }
-            // a knee that the leg narrows to again
-            drafts.add(six.with(Designs.EVERY_LEG.getLast()).with("body.calfCircumference = 380 mm; "
-                    + "body.kneeCircumference = 330 mm"));
-        }
-        return drafts.stream();
+        return Designs.everyKindInBothDirections(Designs.toeUpInSixSizes()).stream();
     }
 
     @ParameterizedTest

@@ -89,7 +89,22 @@ class WrittenTextKnitsTest {
         Knitted values = Knitting.lines(lines, labels);
         assertEquals("", said(values.queries(), List.of()), () -> "of the lines of " + graded.design());
 
-        String text = Renderings.plain(Manuscripts.write(graded, style));
+        PatternText written = Manuscripts.write(graded, style);
+        knits(Renderings.plain(written), labels, values);
+        knits(forLayout(written), labels, values);
+    }
+
+    /** As a layout gets it. */
+    private static String forLayout(PatternText written) {
+        StringBuilder text = new StringBuilder();
+        for (Paragraph paragraph : written.paragraphs()) {
+            text.append(paragraph.role() == Role.HEADING ? "\n" : "").append(written.unbroken(paragraph)).append("\n")
+                    .append(paragraph.role() == Role.TITLE ? "\n" : "");
+        }
+        return text.toString();
+    }
+
+    private static void knits(String text, List<String> labels, Knitted values) {
         Manuscript manuscript = Manuscript.read(text);
         Knitted read = manuscript.knit();
         // the sizes of a random design grow in no order

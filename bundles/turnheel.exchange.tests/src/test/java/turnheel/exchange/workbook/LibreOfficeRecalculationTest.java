@@ -10,6 +10,7 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,6 +18,8 @@ import java.util.Set;
 
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -59,6 +62,7 @@ class LibreOfficeRecalculationTest {
         }
         workbooks.add(stale());
         workbooks.add(changed());
+        workbooks.add(typed());
         workbooks.add(Files.write(folder.resolve("nasty.xlsx"), Books.write(nasty())));
         recalculated = LibreOffice.recalculate(workbooks, folder);
     }
@@ -85,6 +89,15 @@ class LibreOfficeRecalculationTest {
         try (XSSFWorkbook workbook = Books.of(Designs.toeUp())) {
             Books.cell(workbook, FOOT_LENGTH, 2).setCellValue(251.5);
             return save(workbook, "changed.xlsx");
+        }
+    }
+
+    /** A workbook in which a knitter typed a gauge and a foot. */
+    private static Path typed() throws IOException {
+        try (XSSFWorkbook workbook = Books.of(Designs.toeUp())) {
+            Books.named(workbook, "knitter_gauge").setCellValue(29.5);
+            Books.named(workbook, "knitter_foot").setCellValue(23);
+            return save(workbook, "typed.xlsx");
         }
     }
 
@@ -154,6 +167,24 @@ class LibreOfficeRecalculationTest {
         Graded expected = HeldCounts.grade(Patterns.grade(Designs.toeUp()), 2, FOOT_LENGTH.name(), "251.5 mm");
         try (XSSFWorkbook computed = Books.read(Files.readAllBytes(recalculated.resolve("changed.xlsx")))) {
             assertNumbers(expected, computed);
+        }
+    }
+
+    /** 56, 60, 64, 68 and 72 stitches at 29.5 over 10 cm; 64 fit a foot of 241.1 mm, 60 one of 226.0. */
+    @Test
+    void aGaugeAndAFootThatAreTypedInNameTheSizeToKnit() throws IOException {
+        try (XSSFWorkbook computed = Books.read(Files.readAllBytes(recalculated.resolve("typed.xlsx")))) {
+            XSSFSheet sheet = computed.getSheet("Gauge-by-size table");
+            Map<String, Integer> rows = new HashMap<>();
+            sheet.forEach(row -> {
+                if (row.getCell(0) != null && row.getCell(0).getCellType() == CellType.STRING) {
+                    rows.put(row.getCell(0).getStringCellValue(), row.getRowNum());
+                }
+            });
+            assertEquals("S", sheet.getRow(rows.get("Knit the counts of")).getCell(2).getStringCellValue());
+            XSSFRow fits = sheet.getRow(rows.get("Fits a foot of"));
+            assertEquals(60 / 29.5 * 10 / 0.9, fits.getCell(3).getNumericCellValue(), 1e-9);
+            assertEquals(64 / 29.5 * 10 / 0.9, fits.getCell(4).getNumericCellValue(), 1e-9);
         }
     }
 

@@ -34,6 +34,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import turnheel.engine.design.Design;
 import turnheel.engine.yarn.Patterns;
 import turnheel.exchange.Designs;
+import turnheel.exchange.imprint.ContentHash;
 
 class PatternWorkbookTest {
 
@@ -45,11 +46,12 @@ class PatternWorkbookTest {
     }
 
     @Test
-    void hasTheFourSheetsInTheirOrder() throws IOException {
+    void hasItsSheetsInTheirOrder() throws IOException {
         try (XSSFWorkbook workbook = Books.of(Designs.toeUp())) {
             List<String> names = new ArrayList<>();
             workbook.forEach(sheet -> names.add(sheet.getSheetName()));
-            assertEquals(List.of("Pattern", "Measurements", "Counts", "Rounds"), names);
+            assertEquals(List.of("Pattern", "Measurements", "Counts", "Rounds", "Instructions", "Round finder table",
+                    "Gauge-by-size table", "Yarn", "Queries and sign-off", "Drawing"), names);
         }
     }
 
@@ -88,7 +90,11 @@ class PatternWorkbookTest {
         String core = new String(parts.get("docProps/core.xml"), StandardCharsets.UTF_8);
         assertTrue(core.contains(">2000-01-01T00:00:00Z</dcterms:created>"), core);
         assertTrue(core.contains(">2000-01-01T00:00:00Z</dcterms:modified>"), core);
-        assertTrue(core.contains("Turnheel"), core);
+        assertTrue(core.contains(">Turnheel</dc:creator>"), core);
+        assertTrue(core.contains(">Overruled</dc:title>"), core);
+        assertTrue(core.contains(">en</dc:language>"), core);
+        assertTrue(core.contains(ContentHash.of(Designs.overrides()) + "</dc:subject>"), core);
+        assertTrue(core.contains("toe, foot, heel, leg, cuff</cp:keywords>"), core);
         List<String> names = new ArrayList<>(parts.keySet());
         assertEquals("[Content_Types].xml", names.removeFirst());
         assertEquals(names.stream().sorted().toList(), names);
@@ -126,7 +132,7 @@ class PatternWorkbookTest {
                 assertTrue(printedHigh <= letterHigh - 12, sheet.getSheetName());
                 assertTrue(sheet.getFitToPage(), sheet.getSheetName());
                 assertEquals("&LTwelve Lamps&R&A", sheet.getCTWorksheet().getHeaderFooter().getOddHeader());
-                assertEquals("&LTurnheel&RPage &P of &N", sheet.getCTWorksheet().getHeaderFooter().getOddFooter());
+                assertEquals("&L&8 Turnheel&C&8 " + ContentHash.of(Designs.twelve()) + "&R&8 Page &P of &N", sheet.getCTWorksheet().getHeaderFooter().getOddFooter());
                 assertNotNull(sheet.getRepeatingRows(), sheet.getSheetName());
                 assertTrue(sheet.getPaneInformation().isFreezePane(), sheet.getSheetName());
             }

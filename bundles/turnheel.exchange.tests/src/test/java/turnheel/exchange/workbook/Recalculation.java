@@ -19,9 +19,15 @@ final class Recalculation {
         for (XSSFCell cell : Books.formulaCells(stored)) {
             XSSFCell other = recalculated.getSheet(cell.getSheet().getSheetName()).getRow(cell.getRowIndex())
                     .getCell(cell.getColumnIndex());
-            if (other.getCellType() != CellType.FORMULA || other.getCachedFormulaResultType() != CellType.NUMERIC) {
-                differences.add("%s =%s: stored %s, recalculated no number".formatted(Books.place(cell),
-                        cell.getCellFormula(), cell.getNumericCellValue()));
+            CellType kind = cell.getCachedFormulaResultType();
+            if (other.getCellType() != CellType.FORMULA || other.getCachedFormulaResultType() != kind) {
+                differences.add("%s =%s: stored a %s, recalculated something else".formatted(Books.place(cell),
+                        cell.getCellFormula(), kind));
+            } else if (kind == CellType.STRING) {
+                if (!cell.getStringCellValue().equals(other.getStringCellValue())) {
+                    differences.add("%s =%s: stored %s, recalculated %s".formatted(Books.place(cell),
+                            cell.getCellFormula(), cell.getStringCellValue(), other.getStringCellValue()));
+                }
             } else if (!Books.same(cell.getNumericCellValue(), other.getNumericCellValue())) {
                 differences.add("%s =%s: stored %s, recalculated %s".formatted(Books.place(cell), cell.getCellFormula(),
                         cell.getNumericCellValue(), other.getNumericCellValue()));

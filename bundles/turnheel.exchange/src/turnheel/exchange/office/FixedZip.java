@@ -1,4 +1,4 @@
-package turnheel.exchange.workbook;
+package turnheel.exchange.office;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -15,15 +15,19 @@ import java.util.zip.ZipOutputStream;
  * all with one fixed time. The same parts give the same bytes on one Java platform; another platform's deflate may
  * pack them differently, the parts themselves are the same everywhere.
  */
-final class FixedZip {
+public final class FixedZip {
 
     /** Must be read first (ECMA-376 part 2 lets it stand anywhere, but some readers expect it here). */
     private static final String FIRST = "[Content_Types].xml";
 
+    /** The time of every document and of every part in it: an export has no clock, so that it can be compared. */
+    public static final LocalDateTime TIME = LocalDateTime.of(2000, 1, 1, 0, 0);
+
     private FixedZip() {
     }
 
-    static void copy(byte[] zip, LocalDateTime time, OutputStream out) throws IOException {
+    /** Writes the parts of {@code zip} anew; the stream is not closed. */
+    public static void copy(byte[] zip, OutputStream out) throws IOException {
         Map<String, byte[]> parts = new TreeMap<>();
         try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip))) {
             for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
@@ -33,18 +37,17 @@ final class FixedZip {
         ZipOutputStream packed = new ZipOutputStream(out);
         byte[] first = parts.remove(FIRST);
         if (first != null) {
-            write(packed, FIRST, first, time);
+            write(packed, FIRST, first);
         }
         for (Map.Entry<String, byte[]> part : parts.entrySet()) {
-            write(packed, part.getKey(), part.getValue(), time);
+            write(packed, part.getKey(), part.getValue());
         }
         packed.finish();
     }
 
-    private static void write(ZipOutputStream packed, String name, byte[] content, LocalDateTime time)
-            throws IOException {
+    private static void write(ZipOutputStream packed, String name, byte[] content) throws IOException {
         ZipEntry entry = new ZipEntry(name);
-        entry.setTimeLocal(time);
+        entry.setTimeLocal(TIME);
         packed.putNextEntry(entry);
         packed.write(content);
         packed.closeEntry();

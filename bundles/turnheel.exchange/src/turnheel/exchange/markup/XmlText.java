@@ -1,7 +1,7 @@
-package turnheel.exchange.drawing;
+package turnheel.exchange.markup;
 
 /** Text that stays text in XML. */
-final class XmlText {
+public final class XmlText {
 
     private static final int REPLACEMENT = 0xFFFD;
 
@@ -9,7 +9,7 @@ final class XmlText {
     }
 
     /** Escaped for elements and attributes alike; what XML 1.0 cannot hold is replaced by the sign for that. */
-    static String escaped(String text) {
+    public static String escaped(String text) {
         StringBuilder escaped = new StringBuilder();
         text.codePoints().forEach(letter -> {
             switch (letter) {
