@@ -148,7 +148,9 @@ class NarrowColumnTest {
         List<SmallTable> tables = text.lettered().stream().flatMap(lettered -> lettered.tables().stream()).toList();
         List<Block.Table> made = blocks.stream().flatMap(block -> block instanceof Block.Table table ? Stream.of(table)
                 : Stream.empty()).toList();
-        assertEquals(tables.stream().map(SmallTable::caption).toList(), made.stream().map(Block.Table::caption).toList());
+        // those of the drawing come after them
+        assertEquals(tables.stream().map(SmallTable::caption).toList(),
+                made.stream().map(Block.Table::caption).limit(tables.size()).toList());
         assertEquals(12, made.getFirst().rows().size());
         assertEquals(new Block.Cell.Words("Child" + NoBreak.BLANK + "1"), made.getFirst().rows().getFirst().cells()
                 .getFirst());

@@ -350,9 +350,8 @@ class WorkbookReaderTest {
     @Test
     void aWorkbookWithoutFormulasIsRefused() throws IOException {
         Edits edits = read(Designs.toeUp(), workbook -> Books.formulaCells(workbook).forEach(cell -> {
-            double value = cell.getNumericCellValue();
+            // a program that pastes values keeps what was shown, be it a number or a text
             cell.removeFormula();
-            cell.setCellValue(value);
         }));
         assertEquals(List.of(Kind.VALUES_ONLY), kinds(edits));
     }
