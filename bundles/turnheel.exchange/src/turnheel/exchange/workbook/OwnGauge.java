@@ -12,7 +12,6 @@ import org.apache.poi.ss.usermodel.PatternFormatting;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.apache.poi.xssf.usermodel.XSSFConditionalFormattingRule;
 import org.apache.poi.xssf.usermodel.XSSFDataValidationHelper;
 import org.apache.poi.xssf.usermodel.XSSFPatternFormatting;
@@ -127,7 +126,7 @@ final class OwnGauge {
         XSSFConditionalFormattingRule tight = formats.createConditionalFormattingRule(ComparisonOperator.LT,
                 Notation.formula(Terms.number(Caution.TIGHT_PERCENT), Key::name));
         XSSFPatternFormatting ground = tight.createPatternFormatting();
-        ground.setFillBackgroundColor(new XSSFColor(Look.WARNING.ground().rgb()));
+        ground.setFillBackgroundColor(Styles.colour(Look.WARNING.ground().rgb()));
         ground.setFillPattern(PatternFormatting.SOLID_FOREGROUND);
         tight.createFontFormatting().setFontStyle(Look.WARNING.isItalic(), Look.WARNING.isBold());
         formats.addConditionalFormatting(new CellRangeAddress[] {new CellRangeAddress(row, row,

@@ -74,7 +74,7 @@ final class Styles {
     }
 
     /** The standard wants four bytes, the first of them for how opaque it is. */
-    private static XSSFColor colour(byte[] rgb) {
+    static XSSFColor colour(byte[] rgb) {
         return new XSSFColor(new byte[] {OPAQUE, rgb[0], rgb[1], rgb[2]});
     }
 }
