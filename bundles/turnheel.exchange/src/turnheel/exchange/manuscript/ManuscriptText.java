@@ -17,6 +17,8 @@ import org.apache.poi.xwpf.usermodel.XWPFParagraph;
 import org.apache.poi.xwpf.usermodel.XWPFTable;
 import org.apache.poi.xwpf.usermodel.XWPFTableRow;
 
+import turnheel.engine.wording.NoBreak;
+
 /** The text of a manuscript, as its lines are counted in queries. */
 public final class ManuscriptText {
 
@@ -81,13 +83,13 @@ public final class ManuscriptText {
 
     /**
      * The text of a PDF file, line by line as it stands on the pages; of a tagged one by paragraphs, without running heads and
-     * figures.
+     * figures. Blanks and hyphens that only kept a line from ending are ordinary ones.
      *
      * @throws IOException when it is no such file, or is locked by a password
      */
     public static String pdf(byte[] content) throws IOException {
         try (PDDocument document = Loader.loadPDF(content)) {
-            return new PageText(document).getText(document);
+            return NoBreak.ordinary(new PageText(document).getText(document));
         } catch (InvalidPasswordException locked) {
             throw new IOException("it is locked by a password", locked);
         } catch (RuntimeException damaged) {

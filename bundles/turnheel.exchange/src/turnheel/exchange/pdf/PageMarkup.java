@@ -11,6 +11,7 @@ import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
 import turnheel.engine.drawing.Picture;
+import turnheel.engine.wording.NoBreak;
 import turnheel.exchange.document.Block;
 import turnheel.exchange.document.Block.Cell;
 import turnheel.exchange.document.Document;
@@ -22,6 +23,10 @@ import turnheel.exchange.document.Document;
 final class PageMarkup {
 
     private static final int LONGEST_RUNNING_TITLE = 60;
+    private static final int LONGEST_WORD = 24;
+    private static final int LONGEST_FIGURE = 24;
+    /** So few that a table need not go on over the page. */
+    private static final int FEW_ROWS = 12;
     private static final int MANY_COLUMNS = 8;
     private static final int CROWDED_COLUMNS = 13;
 
@@ -122,11 +127,13 @@ final class PageMarkup {
     private void table(Block.Table table) {
         Element element = placed(child(body, "table"));
         int columns = table.head().size();
-        element.setAttribute("class", columns > CROWDED_COLUMNS ? "crowded" : columns > MANY_COLUMNS ? "many" : "");
+        mark(element, columns > CROWDED_COLUMNS ? "crowded" : columns > MANY_COLUMNS ? "many" : "");
+        mark(element, table.rows().size() <= FEW_ROWS ? "short" : "");
         text(element, "caption", "", table.caption());
         Element head = child(child(element, "thead"), "tr");
         for (int column = 0; column < columns; column++) {
-            text(head, "th", holdsFigures(table, column) ? "figure-cell" : "", table.head().get(column))
+            text(head, "th", holdsFigures(table, column) ? "figure-cell" : "",
+                    narrow(table.head().get(column)))
                     .setAttribute("scope", "col");
         }
         Element rows = child(element, "tbody");
@@ -148,11 +155,17 @@ final class PageMarkup {
 
     private Element cell(Element row, String name, Cell cell) {
         return switch (cell) {
-            case Cell.Words(String text) -> text(row, name, "", text);
-            case Cell.Figure(String text) -> text(row, name, "figure-cell", text);
+            case Cell.Words(String text) -> text(row, name, "", narrow(text));
+            case Cell.Figure(String text) -> text(row, name, "figure-cell",
+                    text.length() <= LONGEST_FIGURE ? NoBreak.whole(text) : narrow(text));
             case Cell.Nothing() -> child(row, name);
             case Cell.Blank() -> text(row, name, "blank", "");
         };
+    }
+
+    /** A column is as wide as its longest word, so a word without end may end a line. */
+    private static String narrow(String text) {
+        return text.replaceAll("[^ \u200B]{%d}".formatted(LONGEST_WORD), "$0" + NoBreak.BREAK);
     }
 
     private void picture(Picture picture) {

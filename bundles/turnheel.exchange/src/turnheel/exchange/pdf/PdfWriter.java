@@ -41,7 +41,7 @@ public final class PdfWriter {
             builder.useFont(new PDFontSupplier(faces.font(Typeface.PLAIN)), Typeface.FAMILY, REGULAR, FontStyle.NORMAL,
                     true);
             builder.useFont(new PDFontSupplier(faces.font(Typeface.BOLD)), Typeface.FAMILY, BOLD, FontStyle.NORMAL, true);
-            builder.useUnicodeLineBreaker(new BlankBreaks());
+            builder.useUnicodeLineBreaker(new LineEnds());
             builder.useReplacementText("\uFFFD");
             builder.useExternalResourceAccessControl((address, kind) -> false,
                     ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);

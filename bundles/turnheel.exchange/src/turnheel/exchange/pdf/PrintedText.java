@@ -1,10 +1,9 @@
 package turnheel.exchange.pdf;
 
+import turnheel.engine.wording.NoBreak;
+
 /** Text as it goes on a page. */
 final class PrintedText {
-
-    /** A place where a line may break though there is no blank. */
-    static final char BREAK = '\u200B';
 
     private static final int REPLACEMENT = 0xFFFD;
 
@@ -21,8 +20,8 @@ final class PrintedText {
             switch (Character.getType(letter)) {
                 case Character.FORMAT -> {
                     // soft hyphens, joiners, marks of direction
-                    if (letter == BREAK) {
-                        printed.append(BREAK);
+                    if (letter == NoBreak.BREAK) {
+                        printed.append(NoBreak.BREAK);
                     }
                 }
                 case Character.CONTROL, Character.SURROGATE, Character.PRIVATE_USE, Character.UNASSIGNED ->
@@ -33,8 +32,8 @@ final class PrintedText {
         return printed.toString();
     }
 
-    /** The same for what is said and not laid out, such as the name of a file. */
+    /** The same in ordinary characters, for what is said and not laid out, such as the name of a file. */
     static String said(String text) {
-        return of(text).replace(String.valueOf(BREAK), "");
+        return NoBreak.ordinary(of(text));
     }
 }

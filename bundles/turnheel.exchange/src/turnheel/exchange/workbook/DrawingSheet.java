@@ -148,7 +148,7 @@ final class DrawingSheet {
         pictures.put(picture, scale, row);
         int rows = 1 + (int) Math.ceil(picture.height() * scale / (ROW_POINTS * MM_PER_POINT));
         for (int below = 0; below < rows; below++) {
-            cells.sheet().createRow(row + below).setHeightInPoints(ROW_POINTS);
+            cells.high(row + below, ROW_POINTS);
         }
         row += rows - 1;
     }

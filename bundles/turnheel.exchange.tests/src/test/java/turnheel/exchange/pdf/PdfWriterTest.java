@@ -29,13 +29,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 
 import turnheel.engine.grading.Graded;
-import turnheel.engine.knitting.Knitted;
-import turnheel.engine.knitting.Manuscript;
+import turnheel.engine.wording.HouseStyle;
 import turnheel.engine.wording.HouseStyles;
-import turnheel.engine.writing.Manuscripts;
-import turnheel.engine.writing.Renderings;
+import turnheel.engine.wording.NoBreak;
 import turnheel.engine.yarn.Patterns;
 import turnheel.exchange.Designs;
+import turnheel.exchange.KnitAgain;
 import turnheel.exchange.NastyTexts;
 import turnheel.exchange.document.Block;
 import turnheel.exchange.document.Block.Cell;
@@ -62,24 +61,27 @@ class PdfWriterTest {
         return Designs.all().keySet().stream();
     }
 
-    @ParameterizedTest
-    @MethodSource("designs")
-    void knitsToTheSameLoopsInEverySizeWhenItIsReadAgain(String name) throws IOException {
-        Graded graded = Patterns.grade(Designs.all().get(name));
-        String read = ManuscriptText.pdf(PdfFile.of(pattern(graded)));
-        String written = Renderings.plain(Manuscripts.write(graded, HouseStyles.usual()));
-
-        assertEquals(loops(written), loops(read));
-        assertTrue(loops(read).stream().anyMatch(size -> !size.isEmpty()), read);
+    static Stream<String> complete() {
+        // sizes without measurements knit nothing, and labels such as 36/37 are read as two sizes in any text
+        return designs().filter(name -> !List.of("missing", "cuff-down").contains(name));
     }
 
-    /** Of each size the loops after every round, with the number of what a person must look at. */
-    private static List<List<String>> loops(String text) {
-        Knitted knitted = Manuscript.read(text).knit();
-        List<List<String>> loops = new ArrayList<>(List.of(List.of(knitted.queries().size() + " queries")));
-        knitted.traces().forEach(size -> loops.add(size.stream().map(traced -> "%d × %d, %d open, %d held"
-                .formatted(traced.rounds(), traced.stitches(), traced.openYarnOvers(), traced.onHold())).toList()));
-        return loops;
+    @ParameterizedTest
+    @MethodSource("complete")
+    void knitsToTheSameLoopsInEverySizeWhenItIsReadAgain(String name) throws IOException {
+        Graded graded = Patterns.grade(Designs.all().get(name));
+        KnitAgain.assertAlike(graded, HouseStyles.usual(), ManuscriptText.pdf(PdfFile.of(pattern(graded))));
+    }
+
+    @ParameterizedTest
+    @MethodSource("styles")
+    void alsoInEveryHouseStyle(HouseStyle style) throws IOException {
+        KnitAgain.assertAlike(TWELVE, style,
+                ManuscriptText.pdf(PdfFile.of(PatternDocument.of(TWELVE, style, Optional.empty()))));
+    }
+
+    static Stream<HouseStyle> styles() {
+        return HouseStyles.SHIPPED.stream().map(HouseStyles::shipped);
     }
 
     @ParameterizedTest
@@ -194,7 +196,7 @@ class PdfWriterTest {
                 PDFTextStripper one = new PDFTextStripper();
                 one.setStartPage(page);
                 one.setEndPage(page);
-                List<String> lines = one.getText(document).lines().map(String::strip).toList();
+                List<String> lines = NoBreak.ordinary(one.getText(document)).lines().map(String::strip).toList();
                 boolean holdsRows = lines.stream().anyMatch(line -> line.startsWith("round "));
                 assertEquals(holdsRows ? 1 : 0, Collections.frequency(lines, "Round Stitches"), "page " + page);
             }

@@ -2,8 +2,10 @@ package turnheel.exchange.pdf;
 
 import com.openhtmltopdf.extend.FSTextBreaker;
 
-/** Lets a line break after a blank or the mark for a break and nowhere else, as the texts of documents promise. */
-final class BlankBreaks implements FSTextBreaker {
+import turnheel.engine.wording.NoBreak;
+
+/** Lets a line end where the texts of documents promise, and nowhere else. */
+final class LineEnds implements FSTextBreaker {
 
     private static final int DONE = -1;
 
@@ -21,10 +23,7 @@ final class BlankBreaks implements FSTextBreaker {
         if (place >= text.length()) {
             return DONE;
         }
-        while (place < text.length() && text.charAt(place) != ' ' && text.charAt(place) != PrintedText.BREAK) {
-            place++;
-        }
-        place = Math.min(place + 1, text.length());
+        place = NoBreak.nextEnd(text, place);
         return place;
     }
 }
