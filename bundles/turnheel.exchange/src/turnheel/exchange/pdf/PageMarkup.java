@@ -3,6 +3,7 @@ package turnheel.exchange.pdf;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -25,8 +26,9 @@ final class PageMarkup {
     private static final int LONGEST_RUNNING_TITLE = 60;
     private static final int LONGEST_WORD = 24;
     private static final int LONGEST_FIGURE = 24;
-    /** So few that a table need not go on over the page. */
+    /** So few rows, with so few letters in a cell, that a table need not go on over the page. */
     private static final int FEW_ROWS = 12;
+    private static final int FEW_LETTERS = 120;
     private static final int MANY_COLUMNS = 8;
     private static final int CROWDED_COLUMNS = 13;
 
@@ -128,7 +130,7 @@ final class PageMarkup {
         Element element = placed(child(body, "table"));
         int columns = table.head().size();
         mark(element, columns > CROWDED_COLUMNS ? "crowded" : columns > MANY_COLUMNS ? "many" : "");
-        mark(element, table.rows().size() <= FEW_ROWS ? "short" : "");
+        mark(element, isShort(table) ? "short" : "");
         text(element, "caption", "", table.caption());
         Element head = child(child(element, "thead"), "tr");
         for (int column = 0; column < columns; column++) {
@@ -146,6 +148,20 @@ final class PageMarkup {
                 }
             }
         }
+    }
+
+    private static boolean isShort(Block.Table table) {
+        return table.rows().size() <= FEW_ROWS && Stream.concat(Stream.of(table.caption()), table.rows().stream()
+                .flatMap(row -> row.cells().stream()).map(PageMarkup::said)).allMatch(text -> text.length() <= FEW_LETTERS);
+    }
+
+    private static String said(Cell cell) {
+        return switch (cell) {
+            case Cell.Words(String text) -> text;
+            case Cell.Figure(String text) -> text;
+            case Cell.Nothing() -> "";
+            case Cell.Blank() -> "";
+        };
     }
 
     private static boolean holdsFigures(Block.Table table, int column) {
