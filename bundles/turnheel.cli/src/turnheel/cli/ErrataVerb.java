@@ -3,7 +3,6 @@ package turnheel.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 
@@ -14,10 +13,8 @@ import picocli.CommandLine.Parameters;
 
 import turnheel.cli.Table.Side;
 import turnheel.engine.comparing.Comparison;
+import turnheel.exchange.ErrataFiles;
 import turnheel.exchange.ExportException;
-import turnheel.exchange.ExportFormat;
-import turnheel.exchange.Exports;
-import turnheel.exchange.errata.ErrataCsv;
 import turnheel.exchange.errata.ErrataDocument;
 import turnheel.exchange.errata.ErrataRow;
 import turnheel.exchange.errata.InputRow;
@@ -65,17 +62,9 @@ final class ErrataVerb extends Verb {
 
     private void write(Comparison comparison) throws Refusal {
         Path file = PatternArgument.path(target);
-        boolean table = file.toString().toLowerCase(Locale.ROOT).endsWith(ExportFormat.TABLE.ending());
+        PatternArgument.requireFree(List.of(file), force);
         try {
-            if (!table) {
-                ExportFormat.ofDocument(file);
-            }
-            PatternArgument.requireFree(List.of(file), force);
-            if (table) {
-                Exports.writeText(ErrataCsv.text(comparison), file, force);
-            } else {
-                Exports.write(ErrataDocument.of(comparison), file, force);
-            }
+            ErrataFiles.write(comparison, file, force);
         } catch (ExportException failed) {
             throw new Refusal(failed.getMessage());
         }

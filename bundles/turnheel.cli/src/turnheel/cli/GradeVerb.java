@@ -25,7 +25,7 @@ import turnheel.engine.grading.Why;
 import turnheel.engine.term.Key;
 import turnheel.model.Literals;
 
-/** {@code grade}: the grading table, the reason of a cell, the counts that a size can have, or all over other gauges. */
+/** {@code grade}: the grading table, the reason of a cell, the counts a size can have, or all over other gauges. */
 @Command(name = "grade")
 final class GradeVerb extends Verb {
 

@@ -33,19 +33,41 @@ final class MeasureTable {
         return Character.toString('A' + measures().indexOf(measure));
     }
 
-    /** The table with its left upper corner at a place, mm. */
-    List<Shape> shapes(double left, double top) {
+    /**
+     * The table with its left upper corner at a place, mm. Sizes that have no room beside the others continue below.
+     *
+     * @param width of the room, mm; a size that is wider has a line of its own
+     */
+    List<Shape> shapes(double left, double top, double width) {
         double labels = measures().stream().mapToDouble(measure -> TextWidth.of(measure.label(), size)).max().orElse(0)
                 + 3 * size;
+        double y = top;
+        List<SockOutline> line = new ArrayList<>();
+        double taken = labels;
+        for (SockOutline outline : sizes) {
+            if (!line.isEmpty() && taken + columnWidth(outline) > width) {
+                y = block(line, left, labels, y) + LINE * size;
+                line.clear();
+                taken = labels;
+            }
+            line.add(outline);
+            taken += columnWidth(outline);
+        }
+        block(line, left, labels, y);
+        return shapes;
+    }
+
+    /** Some sizes side by side; returns where the table ends. */
+    private double block(List<SockOutline> columns, double left, double labels, double top) {
         List<Double> rights = new ArrayList<>();
         double right = left + labels;
-        for (SockOutline outline : sizes) {
+        for (SockOutline outline : columns) {
             right += columnWidth(outline);
             rights.add(right);
         }
         double y = top + LINE * size;
-        for (int column = 0; column < sizes.size(); column++) {
-            put(sizes.get(column).label(), rights.get(column), y, Anchor.END, Weight.BOLD, Ink.TEXT);
+        for (int column = 0; column < columns.size(); column++) {
+            put(columns.get(column).label(), rights.get(column), y, Anchor.END, Weight.BOLD, Ink.TEXT);
         }
         y += size / 2;
         rule(y, left, right);
@@ -53,8 +75,8 @@ final class MeasureTable {
             y += LINE * size;
             put(letter(measure), left, y, Anchor.START, Weight.BOLD, Ink.TEXT);
             put(measure.label(), left + 2 * size, y, Anchor.START, Weight.REGULAR, Ink.TEXT);
-            for (int column = 0; column < sizes.size(); column++) {
-                Optional<Double> mm = sizes.get(column).sock().of(measure);
+            for (int column = 0; column < columns.size(); column++) {
+                Optional<Double> mm = columns.get(column).sock().of(measure);
                 if (mm.isPresent()) {
                     double at = rights.get(column);
                     put(PrintedLength.centimetres(mm.get()), at, y, Anchor.END, Weight.REGULAR, Ink.TEXT);
@@ -64,7 +86,7 @@ final class MeasureTable {
             y += LINE * size + size / 2;
             rule(y, left, right);
         }
-        return shapes;
+        return y;
     }
 
     private double columnWidth(SockOutline outline) {

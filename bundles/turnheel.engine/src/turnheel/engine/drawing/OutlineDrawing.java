@@ -23,6 +23,8 @@ public final class OutlineDrawing {
     /** In heights of its letters. */
     private static final double LONGEST_TITLE = 29;
 
+    private static final double LABEL_LINE = 1.3;
+
     private final String title;
     private final List<SockOutline> outlines = new ArrayList<>();
     private final List<SockOutline.Drawn.NotDrawn> left = new ArrayList<>();
@@ -83,7 +85,7 @@ public final class OutlineDrawing {
             }
             if (withTable) {
                 shapes.add(new Shape.Group(Words.text("outline.sizes"),
-                        table.shapes(drawn().left(), drawn().bottom() + 2 * letters)));
+                        table.shapes(drawn().left(), drawn().bottom() + 2 * letters, drawn().width())));
             }
         }
         notes();
@@ -193,13 +195,15 @@ public final class OutlineDrawing {
                 .orElseThrow();
     }
 
-    /** The name of each size beside the front edge of its cuff, kept apart, with a line to it. */
+    /** The name of each size beside the front edge of its cuff, kept apart and off the foot, with a line to it. */
     private void labels() {
         double x = outlines.stream().mapToDouble(outline -> outline.leg().front(outline.leg().top()).x()).max()
                 .orElseThrow() + 3 * letters;
         List<Point> corners = outlines.stream().map(outline -> outline.leg().front(outline.leg().top())).toList();
-        List<Double> middles = Spread.apart(corners.stream().map(Point::y).toList(),
-                corners.stream().map(corner -> 1.3 * letters).toList());
+        double aboveFoot = -outlines.stream().mapToDouble(outline -> outline.sock().footWidth()).max().orElseThrow()
+                - letters;
+        List<Double> middles = Spread.above(aboveFoot, Spread.apart(corners.stream().map(Point::y).toList(),
+                corners.stream().map(corner -> LABEL_LINE * letters).toList()), LABEL_LINE * letters);
         Pen leader = Pen.of(Ink.DIMENSION, letters / 32);
         for (int i = 0; i < outlines.size(); i++) {
             shapes.add(new Shape.Line(corners.get(i), new Point(x, middles.get(i)), leader));

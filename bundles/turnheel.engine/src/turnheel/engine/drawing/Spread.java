@@ -40,6 +40,21 @@ final class Spread {
         return middles;
     }
 
+    /**
+     * The same middles, raised as far as they must be for none to lie below a limit, nor two nearer than a distance. Whoever
+     * lies high enough stays.
+     */
+    static List<Double> above(double limit, List<Double> middles, double distance) {
+        List<Double> raised = new ArrayList<>(middles);
+        double lowest = limit;
+        for (int label : IntStream.range(0, middles.size()).boxed()
+                .sorted(Comparator.<Integer>comparingDouble(middles::get).reversed()).toList()) {
+            raised.set(label, Math.min(middles.get(label), lowest));
+            lowest = raised.get(label) - distance;
+        }
+        return raised;
+    }
+
     /** Labels without room between them. */
     private record Block(List<Integer> labels, double middle, double height, int count) {
         double top() {

@@ -21,8 +21,8 @@ import turnheel.engine.term.Key;
 import turnheel.engine.term.Term;
 
 /**
- * A pattern over gauge and size, for knitters whose gauge is not the printed one: the counts that each size would have been
- * given, what the printed counts come to, and which of them fits whose foot.
+ * A pattern over gauge and size, for knitters whose gauge is not the printed one: the counts that each size would
+ * have been given, what the printed counts come to, and which of them fits whose foot.
  *
  * @param rows by rising gauge, from a fifth below the printed gauge to a fifth above
  */
@@ -59,8 +59,8 @@ public record GaugeTable(List<Row> rows) {
      * One size at one gauge.
      *
      * @param size its label
-     * @param regraded the count that the pattern would give it at this gauge, with the ease that it asks for there; empty
-     *     when the size is not measured, or no count near its ideal suits all parts
+     * @param regraded the count that the pattern would give it at this gauge, with the ease that it asks for there;
+     *     empty when the size is not measured, or no count near its ideal suits all parts
      * @param printed what its printed count comes to; empty when it has none
      * @param closest whose printed counts come closest to this size's foot; empty when that foot is unknown, or
      *     no size has numbers
@@ -95,11 +95,12 @@ public record GaugeTable(List<Row> rows) {
     }
 
     /**
-     * Whole steps around the printed gauge, and itself. Of the steps 0.1, 0.2, 0.5, 1, 2 and 5 it is the finest that needs
-     * no more than eight on a side: ½ above 8 stitches over 100 mm, 1 above 20, 2 above 40.
+     * Whole steps around the printed gauge, and itself. Of the steps 0.1, 0.2, 0.5, 1, 2 and 5 it is the finest that
+     * needs no more than eight on a side: ½ above 8 stitches over 100 mm, 1 above 20, 2 above 40.
      */
     static List<Double> gauges(double printed) {
-        BigDecimal step = STEPS.stream().filter(width -> REACH * printed / width.doubleValue() <= MOST_A_SIDE + Term.MARGIN)
+        BigDecimal step = STEPS.stream()
+                .filter(width -> REACH * printed / width.doubleValue() <= MOST_A_SIDE + Term.MARGIN)
                 .findFirst().orElse(STEPS.getLast());
         List<Double> gauges = new ArrayList<>(List.of(printed));
         BigDecimal first = BigDecimal.valueOf(printed * (1 - REACH) - Term.MARGIN)

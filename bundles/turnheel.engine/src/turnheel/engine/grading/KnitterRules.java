@@ -16,8 +16,8 @@ import turnheel.engine.term.Rounding;
 import turnheel.engine.term.Term;
 
 /**
- * What becomes of the printed counts of a size in the hands of a knitter with a gauge and a foot of their own. The keys of
- * the knitter are no rows of a pattern: who evaluates these rules brings their values.
+ * What becomes of the printed counts of a size in the hands of a knitter with a gauge and a foot of their own. The
+ * keys of the knitter are no rows of a pattern: who evaluates these rules brings their values.
  */
 public final class KnitterRules {
 
@@ -30,9 +30,9 @@ public final class KnitterRules {
     private static final Term HUNDRED = number(100);
 
     /**
-     * Finished circumference of the foot in mm. All fabrics of the sock are taken to change as the main one does, for want
-     * of a swatch of each; in plain knitting it is stitches over gauge. Worked: 64 stitches, printed at 32 over 100 mm, are
-     * 200 mm round there, and 64 · 100 / 30 = 213.3 mm at 30.
+     * Finished circumference of the foot in mm. All fabrics of the sock are taken to change as the main one does, for
+     * want of a swatch of each; in plain knitting it is stitches over gauge. Worked: 64 stitches, printed at 32 over
+     * 100 mm, are 200 mm round there, and 64 · 100 / 30 = 213.3 mm at 30.
      */
     public static final Term CIRCUMFERENCE = dividedBy(
             times(FINISHED_CIRCUMFERENCE.term(), GAUGE_STITCHES.term()), new Term.Reference(GAUGE));
@@ -49,8 +49,8 @@ public final class KnitterRules {
             minus(dividedBy(CIRCUMFERENCE, new Term.Reference(FOOT)), number(1)), HUNDRED);
 
     /**
-     * How far in mm the foot that it fits is from the knitter's; the size with the least comes closest. To a hundredth of a
-     * millimetre, so that a foot in the middle of two sizes is there in every program.
+     * How far in mm the foot that it fits is from the knitter's; the size with the least comes closest. To a
+     * hundredth of a millimetre, so that a foot in the middle of two sizes is there in every program.
      */
     public static final Term OFF = rounded(Rounding.NEAREST, greatest(minus(FITS, new Term.Reference(FOOT)),
             minus(new Term.Reference(FOOT), FITS)), 2);

@@ -19,9 +19,9 @@ import turnheel.engine.design.Unit;
 import turnheel.engine.term.Key;
 
 /**
- * A design as its designer would have begun it at another stitch gauge: every gauge of a size changes in the same ratio,
- * bodies and what was asked for in ease, lengths and lines of a toe stay. Counts that the designer set belong to the
- * printed gauge and are left to the rules elsewhere.
+ * A design as its designer would have begun it at another stitch gauge: every gauge of a size changes in the same
+ * ratio, bodies and what was asked for in ease, lengths and lines of a toe stay. Counts that the designer set belong
+ * to the printed gauge and are left to the rules elsewhere.
  */
 final class OtherGauge {
 

@@ -162,8 +162,8 @@ public final class YarnPlan {
     }
 
     /**
-     * What a yarn takes in a part, in plain loops, floats included. It reads the part's loops and, where a stitch pattern
-     * lies on the instep alone or ends with whole repeats, its stitches and rounds.
+     * What a yarn takes in a part, in plain loops, floats included. It reads the part's loops and, where a stitch
+     * pattern lies on the instep alone or ends with whole repeats, its stitches and rounds.
      */
     public Term loops(Part part, int yarn) {
         OptionalInt second = second(part);
@@ -213,8 +213,8 @@ public final class YarnPlan {
     }
 
     /**
-     * Metres of a yarn in a part of one sock, without ends and margin; empty where the part takes none of it. It reads the
-     * part's loops, be they a row of the pattern or not, and the length of a loop.
+     * Metres of a yarn in a part of one sock, without ends and margin; empty where the part takes none of it. It
+     * reads the part's loops, be they a row of the pattern or not, and the length of a loop.
      */
     public Optional<Term> metres(Part part, int yarn) {
         return Optional.of(loops(part, yarn)).filter(loops -> !loops.equals(NONE)).map(YarnRules::metresOfLoops);

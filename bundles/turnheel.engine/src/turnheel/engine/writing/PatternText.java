@@ -55,8 +55,8 @@ public final class PatternText {
     }
 
     /**
-     * The same text for a layout, see {@link turnheel.engine.wording.NoBreak}: where it has an ordinary blank a line may
-     * end, where it has one that does not break none may. Read again it means the same.
+     * The same text for a layout, see {@link turnheel.engine.wording.NoBreak}: where it has an ordinary blank a line
+     * may end, where it has one that does not break none may. Read again it means the same.
      */
     public String unbroken(Paragraph paragraph) {
         return unbroken.text(paragraph.pieces());
@@ -82,7 +82,8 @@ public final class PatternText {
 
     /** Every paragraph with its texts in the editions for one size; those of a size, in order, are its edition. */
     public List<SizedText> sizedTexts() {
-        List<Iterator<List<Paragraph>>> editions = sizes.stream().map(label -> onlySize(label).made.iterator()).toList();
+        List<Iterator<List<Paragraph>>> editions =
+                sizes.stream().map(label -> onlySize(label).made.iterator()).toList();
         List<SizedText> texts = new ArrayList<>();
         for (int i = 0; i < contents.size(); i++) {
             List<List<String>> ofSizes = new ArrayList<>();

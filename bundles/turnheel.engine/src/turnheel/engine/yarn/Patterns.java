@@ -25,8 +25,8 @@ public final class Patterns {
     }
 
     /**
-     * The yarn in each part of one sock, in plain loops, under the keys that {@link YarnPlan#metres} reads; empty when the
-     * rounds of the size do not work out. A pattern of one yarn has no rows for them.
+     * The yarn in each part of one sock, in plain loops, under the keys that {@link YarnPlan#metres} reads; empty
+     * when the rounds of the size do not work out. A pattern of one yarn has no rows for them.
      */
     public static Map<Key, Double> loopsOfParts(Graded graded, GradedSize size) {
         return Loops.of(graded, size).map(Loops::ofParts).orElse(Map.of());

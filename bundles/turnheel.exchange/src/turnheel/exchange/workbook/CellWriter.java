@@ -106,7 +106,8 @@ final class CellWriter {
         }
     }
 
-    private void high(int row, float points) {
+    /** Makes a row so high, as far as a row can be. */
+    void high(int row, float points) {
         row(row).setHeightInPoints(Math.min(HIGHEST_ROW_POINTS, points));
     }
 

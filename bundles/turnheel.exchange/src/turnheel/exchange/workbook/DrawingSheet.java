@@ -83,7 +83,7 @@ final class DrawingSheet {
     private void outline() {
         row++;
         group(Words.text("drawing.outline"));
-        picture(OutlineDrawing.nested(graded));
+        picture(OutlineDrawing.lettered(graded));
         OutlineFigures figures = OutlineFigures.of(graded);
         if (figures.sizes().isEmpty()) {
             return;
@@ -148,7 +148,7 @@ final class DrawingSheet {
         pictures.put(picture, scale, row);
         int rows = 1 + (int) Math.ceil(picture.height() * scale / (ROW_POINTS * MM_PER_POINT));
         for (int below = 0; below < rows; below++) {
-            cells.sheet().createRow(row + below).setHeightInPoints(ROW_POINTS);
+            cells.high(row + below, ROW_POINTS);
         }
         row += rows - 1;
     }

@@ -10,10 +10,12 @@ import java.util.regex.Pattern;
 
 /**
  * A formula as a list of words, by which it can be recognised after another program has saved it: programs write
- * {@code 1E-9} as {@code 0.000000001}, a name as the cell that it stands for, functions in capitals, and blanks as they
- * like. Nothing is evaluated.
+ * {@code 1E-9} as {@code 0.000000001}, leave out the last digits of a constant, write a name as the cell that it stands
+ * for, functions in capitals, and blanks as they like. Nothing is evaluated.
+ *
+ * @param words keys, functions, numbers as they were written, and signs
  */
-final class FormulaTokens {
+record FormulaTokens(List<String> words) {
 
     private static final String SHEET = "(?:(?:'(?:[^']|'')+'|[\\p{L}_][\\p{L}\\p{N}_.]*)!)?";
     private static final String CELL = "\\$?[A-Za-z]{1,3}\\$?\\d{1,7}(?![\\p{L}\\p{N}_.(])";
@@ -23,28 +25,53 @@ final class FormulaTokens {
     /** Stands before functions that are younger than the file format. */
     private static final String NEWER = "_xlfn.";
 
-    private FormulaTokens() {
-    }
+    /** Programs keep 14 or 15 digits of a constant; people change more than that. */
+    private static final double SAME = 1e-12;
 
     /**
-     * The words of a formula, alike for formulas that differ in nothing but how they are written.
+     * The words of a formula.
      *
      * @param keyOf what a name or the reference of a cell means; empty where it is a function or unknown
      */
-    static List<String> of(String formula, Function<String, Optional<String>> keyOf) {
+    static FormulaTokens of(String formula, Function<String, Optional<String>> keyOf) {
         List<String> tokens = new ArrayList<>();
         Matcher matcher = TOKEN.matcher(formula);
         while (matcher.find()) {
             String token = matcher.group();
             if (matcher.group("number") != null) {
-                tokens.add(Double.toString(Double.parseDouble(token)));
+                tokens.add(token);
             } else if (isWord(matcher)) {
                 tokens.add(keyOf.apply(token).orElseGet(() -> function(token)));
             } else if (matcher.group("blank") == null) {
                 tokens.add(token);
             }
         }
-        return tokens;
+        return new FormulaTokens(List.copyOf(tokens));
+    }
+
+    /** Whether two formulas differ in nothing but how they are written. */
+    boolean isSameAs(FormulaTokens other) {
+        if (words.size() != other.words.size()) {
+            return false;
+        }
+        for (int i = 0; i < words.size(); i++) {
+            if (!isSame(words.get(i), other.words.get(i))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean isSame(String one, String other) {
+        if (!isNumber(one) || !isNumber(other)) {
+            return one.equals(other);
+        }
+        double value = Double.parseDouble(one);
+        return Math.abs(value - Double.parseDouble(other)) <= SAME * Math.abs(value);
+    }
+
+    private static boolean isNumber(String word) {
+        return Character.isDigit(word.charAt(0)) || word.length() > 1 && word.charAt(0) == '.';
     }
 
     /** The same formula with keys in place of names and references, numbers as they were written. */

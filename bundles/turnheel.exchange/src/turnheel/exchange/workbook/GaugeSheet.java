@@ -26,8 +26,8 @@ import turnheel.exchange.workbook.LiveRule.Outside;
 
 /**
  * For a knitter whose gauge is not the printed one. First what follows from a gauge and a foot that are typed in
- * ({@link OwnGauge}); then tables over gauge and size: the counts that the pattern would have, which the solver chose and
- * which are values; what the printed counts come to, live; and whose printed counts to knit for whose foot.
+ * ({@link OwnGauge}); then tables over gauge and size: the counts that the pattern would have, which the solver chose
+ * and which are values; what the printed counts come to, live; and whose printed counts to knit for whose foot.
  */
 final class GaugeSheet {
 

@@ -15,9 +15,9 @@ import turnheel.engine.writing.SizedText;
 import turnheel.exchange.table.CellContent;
 
 /**
- * The written pattern in the usual house style, a paragraph a row. Beside the text for all sizes stands that of each size
- * alone, so that a column copied without its empty cells is the edition of that size, or the texts of a data merge. What
- * a size reads as it is printed for all is grey; on paper there are only the first two columns.
+ * The written pattern in the usual house style, a paragraph a row. Beside the text for all sizes stands that of each
+ * size alone, so that a column copied without its empty cells is the edition of that size, or the texts of a data
+ * merge. What a size reads as it is printed for all is grey; on paper there are only the first two columns.
  */
 final class InstructionsSheet {
 
@@ -50,7 +50,8 @@ final class InstructionsSheet {
         cells.title(TEXT_COLUMN, CHARACTERS_PER_LINE, PatternSheet.title(graded));
         cells.put(1, 0, Words.text(isOfOneSize() ? "instructions.note.one" : "instructions.note"), Look.NOTE);
         cells.put(HEAD_ROW, ROLE_COLUMN, Words.text("column.role"), Look.HEAD);
-        cells.put(HEAD_ROW, TEXT_COLUMN, Words.text(isOfOneSize() ? "column.printed.one" : "column.printed"), Look.HEAD);
+        cells.put(HEAD_ROW, TEXT_COLUMN, Words.text(isOfOneSize() ? "column.printed.one" : "column.printed"),
+                Look.HEAD);
         if (!isOfOneSize()) {
             for (int size = 0; size < text.sizes().size(); size++) {
                 cells.put(HEAD_ROW, FIRST_SIZE_COLUMN + size, text.sizes().get(size), Look.HEAD);

@@ -10,7 +10,8 @@ import turnheel.engine.term.Term;
 import turnheel.exchange.table.CellContent;
 
 /**
- * Rules as live formulas on other sheets than Counts: they read its cells by name, and what is no row there from elsewhere.
+ * Rules as live formulas on other sheets than Counts: they read its cells by name, and what is no row there from
+ * elsewhere.
  */
 final class LiveRule {
 

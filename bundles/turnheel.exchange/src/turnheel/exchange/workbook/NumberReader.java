@@ -147,7 +147,7 @@ final class NumberReader {
     private boolean isRule(String formula, Place place) {
         return graded.rules().rule(place.parameter().key()).map(rule -> !sameState
                 || FormulaTokens.of(Notation.formula(rule, Key::name), CountsTable::ofKey)
-                        .equals(FormulaTokens.of(formula, word -> table.word(word, place.size().label()))))
+                        .isSameAs(FormulaTokens.of(formula, word -> table.word(word, place.size().label()))))
                 .orElse(false);
     }
 

@@ -34,9 +34,9 @@ import turnheel.exchange.table.CellContent;
 import turnheel.exchange.workbook.LiveRule.Outside;
 
 /**
- * The part of the gauge sheet that answers: a knitter types a gauge and a foot into two cells, and reads what the printed
- * counts of each size come to and which size fits. Until then the pattern's gauge and the foot of its middle size stand
- * there.
+ * The part of the gauge sheet that answers: a knitter types a gauge and a foot into two cells, and reads what the
+ * printed counts of each size come to and which size fits. Until then the pattern's gauge and the foot of its middle
+ * size stand there.
  */
 final class OwnGauge {
 

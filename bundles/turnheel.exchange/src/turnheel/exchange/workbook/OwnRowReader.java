@@ -94,7 +94,7 @@ final class OwnRowReader {
 
     private boolean isUnchanged(String formula, Key key, String label) {
         return graded.rules().rule(key).map(rule -> FormulaTokens.of(Notation.formula(rule, Key::name), CountsTable::ofKey)
-                .equals(FormulaTokens.of(formula, word -> table.word(word, label)))).orElse(false);
+                .isSameAs(FormulaTokens.of(formula, word -> table.word(word, label)))).orElse(false);
     }
 
     /** The formula over keys; empty, with a problem, when it is none that an own row can have. */

@@ -46,16 +46,21 @@ public final class PatternWorkbook {
      * @throws IOException when the stream fails
      */
     public static void write(Graded graded, OutputStream out) throws IOException {
-        ByteArrayOutputStream packed = new ByteArrayOutputStream();
         try (XSSFWorkbook workbook = new XSSFWorkbook()) {
             new PatternWorkbook(graded, workbook).fill();
-            // packed for good below; to do it twice would take a quarter of the time
-            try (ZipArchiveOutputStream loose = new ZipArchiveOutputStream(packed)) {
-                loose.setLevel(Deflater.NO_COMPRESSION);
-                workbook.write(loose);
-            }
+            pack(workbook, out);
         }
-        FixedZip.copy(packed.toByteArray(), out);
+    }
+
+    /** Packs a workbook so that the same content gives the same bytes. */
+    static void pack(XSSFWorkbook workbook, OutputStream out) throws IOException {
+        ByteArrayOutputStream all = new ByteArrayOutputStream();
+        // to compress it here, and once more for good below, would take a quarter of the time
+        try (ZipArchiveOutputStream loose = new ZipArchiveOutputStream(all)) {
+            loose.setLevel(Deflater.NO_COMPRESSION);
+            workbook.write(loose);
+        }
+        FixedZip.copy(all.toByteArray(), out);
     }
 
     private void fill() {

@@ -1,6 +1,5 @@
 package turnheel.exchange.workbook;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
@@ -9,7 +8,6 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
-import turnheel.exchange.office.FixedZip;
 import turnheel.exchange.table.CellContent;
 
 /** A single table as a workbook, headings in its first row: what other programs and people fill in. */
@@ -31,13 +29,11 @@ public final class TableWorkbook {
      */
     public static void write(String name, List<String> head, List<List<CellContent>> rows, OutputStream out)
             throws IOException {
-        ByteArrayOutputStream packed = new ByteArrayOutputStream();
         try (XSSFWorkbook workbook = new XSSFWorkbook()) {
             fill(new CellWriter(workbook.createSheet(name), new Styles(workbook), new Texts()), name, head, rows);
             PatternWorkbook.properties(workbook, name);
-            workbook.write(packed);
+            PatternWorkbook.pack(workbook, out);
         }
-        FixedZip.copy(packed.toByteArray(), out);
     }
 
     private static void fill(CellWriter cells, String name, List<String> head, List<List<CellContent>> rows) {

@@ -31,8 +31,8 @@ import turnheel.exchange.table.CellContent;
 import turnheel.exchange.workbook.LiveRule.Outside;
 
 /**
- * What to buy and where it goes: metres, grams and balls of each yarn per size, what each part takes of it, needles, and
- * what else is needed. Numbers follow the Counts sheet; the loops of a part stand there only where the pattern has
+ * What to buy and where it goes: metres, grams and balls of each yarn per size, what each part takes of it, needles,
+ * and what else is needed. Numbers follow the Counts sheet; the loops of a part stand there only where the pattern has
  * several yarns, else they are counted here and written into the formula.
  */
 final class YarnSheet {
@@ -123,7 +123,8 @@ final class YarnSheet {
             for (Part part : Part.values()) {
                 if (YarnPlan.isKnitted(part)) {
                     int number = yarn;
-                    plan.metres(part, yarn).ifPresent(metres -> metres(Words.text("part." + part.name()), number, metres));
+                    plan.metres(part, yarn)
+                            .ifPresent(metres -> metres(Words.text("part." + part.name()), number, metres));
                 }
             }
             metres(Words.text("yarn.ends"), yarn, plan.metresOfEnds(yarn));

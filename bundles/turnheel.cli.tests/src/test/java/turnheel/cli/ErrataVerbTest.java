@@ -52,7 +52,7 @@ class ErrataVerbTest {
 
     @Test
     void writesASheetInEveryFormatOfDocumentsAndAsATable() throws IOException {
-        for (String name : List.of("sheet.md", "sheet.docx", "sheet.csv")) {
+        for (String name : List.of("sheet.md", "sheet.docx", "sheet.html", "sheet.pdf", "sheet.csv", "sheet.xlsx")) {
             Path sheet = folder.resolve(name);
             Run.of("errata", before, after, "--to", sheet).clean();
             assertTrue(Files.size(sheet) > 0, name);

@@ -14,6 +14,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import turnheel.engine.design.CalfLeg;
 import turnheel.engine.design.Catalogue;
@@ -118,6 +119,49 @@ class OutlineDrawingTest {
             assertEquals(2, texts.stream().filter(letter::equals).count(), letter);
         }
         assertTrue(texts.contains("23 cm"), texts::toString);
+    }
+
+    @Test
+    void theTableOfManySizesContinuesBelowAndIsNoWiderThanTheDrawing() {
+        Draft many = Designs.withoutSizes();
+        for (int size = 1; size <= 24; size++) {
+            many = many.withSize("Size " + size, "body.footLength = %d mm; body.footCircumference = %d mm"
+                    .formatted(150 + 6 * size, 150 + 5 * size));
+        }
+        Picture picture = OutlineDrawing.nested(many.graded());
+        Bounds drawn = Pictures.fabric(picture).getFirst().bounds();
+        assertTrue(picture.width() < 1.7 * drawn.width(), () -> picture.width() + " mm for " + drawn.width());
+        List<String> texts = Pictures.texts(picture);
+        long tables = texts.stream().filter("Foot length"::equals).count();
+        assertTrue(tables >= 3, () -> tables + " tables");
+        for (int size = 1; size <= 24; size++) {
+            String label = "Size " + size;
+            assertEquals(2, texts.stream().filter(label::equals).count(), label);
+        }
+    }
+
+    /** The labels of a low sock stood on the foot, over the outlines of other sizes. */
+    @ParameterizedTest
+    @EnumSource(SockLength.class)
+    void labelsOfSizesStandOffTheSock(SockLength length) {
+        Picture picture = OutlineDrawing.nested(threeSizes().with(new StraightLeg(length)).graded());
+        Shape.Path sock = Pictures.fabric(picture).getFirst();
+        Bounds foot = withoutPen(sock);
+        double front = sock.segments().stream().flatMap(segment -> segment.points().stream())
+                .filter(point -> point.y() == foot.top()).mapToDouble(Point::x).max().orElseThrow();
+        List<Shape.Text> labels = Pictures.shapes(picture)
+                .flatMap(shape -> shape instanceof Shape.Text text && List.of("S", "M", "L").contains(text.text())
+                        && text.anchor() == Shape.Text.Anchor.START ? Stream.of(text) : Stream.of()).toList();
+        assertEquals(3, labels.size());
+        double topOfFoot = foot.bottom() - footWidth(threeSizes().with(new StraightLeg(length)).graded());
+        for (Shape.Text label : labels) {
+            assertTrue(label.bounds().left() > front, label::toString);
+            assertTrue(label.bounds().bottom() < topOfFoot, label::toString);
+        }
+    }
+
+    private static double footWidth(Graded graded) {
+        return graded.sizes().getLast().value(Catalogue.FINISHED_CIRCUMFERENCE) / 2;
     }
 
     @Test

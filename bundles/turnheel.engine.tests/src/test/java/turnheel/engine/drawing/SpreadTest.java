@@ -24,6 +24,13 @@ class SpreadTest {
         assertEquals(List.of(8.0, 12.0), Spread.apart(List.of(10.0, 10.0), List.of(4.0, 4.0)));
     }
 
+    @Test
+    void raisesWhatLiesTooLowAndWhateverIsInItsWay() {
+        assertEquals(List.of(30.0, 20.0, 10.0, -40.0), Spread.above(30, List.of(50.0, 29.0, 11.0, -40.0), 10));
+        assertEquals(List.of(-8.0, 2.0), Spread.above(2, List.of(4.0, 4.5), 10));
+        assertEquals(List.of(1.0, 9.0), Spread.above(10, List.of(1.0, 9.0), 5));
+    }
+
     @Repeatable
     void noTwoOverlapAndTheOrderStays(
             @ForAll @Size(min = 1, max = 24) List<@DoubleRange(min = -500, max = 500) Double> wanted) {

@@ -39,7 +39,7 @@ class GaugeTableTest {
 
     @ParameterizedTest(name = "{0} stitches: {1} and {2}")
     @CsvSource(textBlock = """
-            # gauge, counts: feet of 222 and 250 mm less 10 %, below 30 stitches less 7.5 %, to the nearest multiple of 4
+            # gauge, counts: feet of 222 and 250 mm less 10 %, below 30 stitches 7.5 %, to the nearest multiple of 4
             26, 52, 60
             28, 56, 64
             30, 60, 68
@@ -84,7 +84,7 @@ class GaugeTableTest {
 
     @ParameterizedTest(name = "a foot of {0} at {1} stitches: {2}")
     @CsvSource(textBlock = """
-            # whose foot, gauge, size to knit, ease there in per cent: 64 or 72 stitches over gauge against 222 or 250 mm
+            # whose foot, gauge, size to knit, ease in per cent: 64 or 72 stitches over gauge against 222 or 250 mm
             M, 32, M, -9.909910
             L, 32, L, -10
             # 237 is nearer to 250 than 266.7 is

@@ -34,7 +34,8 @@ class SizedTextTest {
         // 64 stitches turn at 20, one round after the first; 72 at 24, two rounds after it
         SizedText line = starting("Rep rnd 2 1 (2) more times.");
         assertEquals(Role.INSTRUCTION, line.role());
-        assertEquals(List.of(Optional.of("Rep rnd 2 once more. 20 sts."), Optional.of("Rep rnd 2 2 more times. 24 sts.")),
+        assertEquals(List.of(Optional.of("Rep rnd 2 once more. 20 sts."),
+                Optional.of("Rep rnd 2 2 more times. 24 sts.")),
                 line.each());
         assertEquals(List.of(Optional.of("Size: M"), Optional.of("Size: L")), starting("Sizes:").each());
     }
@@ -64,7 +65,7 @@ class SizedTextTest {
 
     @Test
     void aSizeDoesNotHaveTheLinesOfOthers() {
-        // 80 mm are about 25 stitches: the toe turns at its cast-on of 8 and has no rounds of growth one after the other
+        // 80 mm are about 25 stitches: the toe turns at its cast-on of 8 and no rounds that grow in a row
         List<SizedText> lines = text(Designs.toeUp64()
                 .withSize("S", "body.footLength = 80 mm; body.footCircumference = 80 mm")).sizedTexts();
         assertTrue(lines.stream().anyMatch(line -> line.each().get(1).isEmpty() && line.each().get(0).isPresent()));

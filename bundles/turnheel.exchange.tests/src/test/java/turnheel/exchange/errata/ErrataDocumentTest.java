@@ -72,7 +72,7 @@ class ErrataDocumentTest {
     @Test
     void theRecordsHoldEveryValueAlone() {
         Comparison comparison = compared(Designs.toeUp(), overriding("M", "cuff.rounds", "20"));
-        List<String> records = ErrataCsv.text(comparison).lines().toList();
+        List<String> records = ErrataTable.csv(comparison).lines().toList();
         assertEquals("chapter,line,size,reads,should read", records.getFirst());
         assertEquals(comparison.errata().size(), records.size() - 1);
         assertTrue(records.contains("Cuff,\"Rep rnd 1 14 (15, 16, 17, 18) more times.\",M,1 16 more,1 19 more"),
@@ -106,7 +106,7 @@ class ErrataDocumentTest {
         Design named = Designs.with(Designs.toeUp(), "Labels", List.of(new Size("id", label, size.inputs(), Map.of())));
         Design changed = Designs.with(named, "Labels", List.of(Designs.with(named.sizes().getFirst(), Map.of(),
                 Map.of("cuff.rounds", "20"))));
-        String table = ErrataCsv.text(compared(named, changed));
+        String table = ErrataTable.csv(compared(named, changed));
         assertTrue(table.lines().noneMatch(line -> line.contains(",=") || line.contains(",\"=") || line.contains(",@")),
                 table);
     }

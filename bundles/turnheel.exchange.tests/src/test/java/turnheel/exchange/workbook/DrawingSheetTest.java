@@ -82,7 +82,7 @@ class DrawingSheetTest {
 
     @Test
     void everyPictureIsDescribedToThoseWhoCannotSeeIt() throws IOException {
-        Picture outlines = OutlineDrawing.nested(Patterns.grade(Designs.toeUp()));
+        Picture outlines = OutlineDrawing.lettered(Patterns.grade(Designs.toeUp()));
         try (XSSFWorkbook workbook = Books.of(Designs.toeUp())) {
             List<String> descriptions = anchors(workbook).stream()
                     .map(anchor -> anchor.getPic().getNvPicPr().getCNvPr().getDescr()).toList();

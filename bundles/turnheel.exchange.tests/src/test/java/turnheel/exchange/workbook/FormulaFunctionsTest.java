@@ -1,7 +1,6 @@
 package turnheel.exchange.workbook;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.ArrayList;
@@ -28,7 +27,8 @@ import turnheel.exchange.Designs;
 /** Formulas call nothing but functions of the standard (ECMA-376 part 1, § 18.17.7), which every program has. */
 class FormulaFunctionsTest {
 
-    private static final Set<String> OF_THE_STANDARD = Set.of("AND", "IF", "INT", "MAX", "MIN", "MOD", "NOT", "OR", "SQRT");
+    private static final Set<String> OF_THE_STANDARD = Set.of("IF", "INT", "MAX", "MIN", "MOD", "ROUND",
+            "ROUNDDOWN", "ROUNDUP", "SQRT");
     private static final Pattern CALL = Pattern.compile("([A-Za-z._]+)\\(");
 
     private static final List<String> OWN_FORMULAS = List.of("ROUND(foot.rounds/7;1)", "ROUNDUP(foot.rounds/7;0)",
@@ -68,7 +68,6 @@ class FormulaFunctionsTest {
                 }
             }
         }
-        assertTrue(OF_THE_STANDARD.containsAll(called), called::toString);
-        assertTrue(called.containsAll(Set.of("IF", "INT", "MAX", "MIN", "SQRT")), called::toString);
+        assertEquals(OF_THE_STANDARD, called);
     }
 }

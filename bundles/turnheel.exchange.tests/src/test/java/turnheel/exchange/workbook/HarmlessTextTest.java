@@ -25,8 +25,8 @@ import turnheel.exchange.NastyTexts;
 class HarmlessTextTest {
 
     /**
-     * Formulas are what the engine's rules are: functions of named cells, or of cells of their own sheet, or a size's label
-     * looked up; no text of a person is in them.
+     * Formulas are what the engine's rules are: functions of named cells, or of cells of their own sheet, or a size's
+     * label looked up; no text of a person is in them.
      */
     private static final String RULE = "(?:[a-zA-Z]+_[a-zA-Z]+_size\\d+|knitter_(?:gauge|foot)|\\$[A-Z]{1,2}\\$?\\d+"
             + "|INT|MIN|MAX|MOD|IF|SQRT|ROUND|INDEX|MATCH|[-+*/(),.<>=:]|\\d|E-)+";

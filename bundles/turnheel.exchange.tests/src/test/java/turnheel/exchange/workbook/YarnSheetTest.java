@@ -98,13 +98,15 @@ class YarnSheetTest {
             assertTrue(labels.containsAll(List.of("For the pair, 10 % added", "Metres, the pair",
                     "Yarn 3: 170 m in a ball of 50 g", "Metres of yarn 3, the pair", "Heel, yarn 3",
                     "Leg, yarn 1", "Leg, yarn 2", "Ends to weave in, yarn 2", "In other yarns: heel: yarn 3; "
-                            + "pattern on the instep: yarn 3", "stitch markers", "=tapestry needle")), labels::toString);
+                            + "pattern on the instep: yarn 3", "stitch markers", "=tapestry needle")),
+                    labels::toString);
             // the heel is worked in yarn 3 alone
             assertTrue(!labels.contains("Heel, yarn 1") && !labels.contains("Heel, yarn 2"), labels::toString);
             assertEquals(2.25, number(workbook, "Needle", 0));
             assertEquals("1", row(workbook, "US number").getCell(2).getStringCellValue());
             for (int size = 0; size < 5; size++) {
-                assertEquals(number(workbook, "Metres, the pair", size), number(workbook, "Metres of yarn 1, the pair", size)
+                assertEquals(number(workbook, "Metres, the pair", size),
+                        number(workbook, "Metres of yarn 1, the pair", size)
                         + number(workbook, "Metres of yarn 2, the pair", size)
                         + number(workbook, "Metres of yarn 3, the pair", size), 1e-9);
             }
