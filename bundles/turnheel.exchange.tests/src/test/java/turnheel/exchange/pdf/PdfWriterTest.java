@@ -219,6 +219,40 @@ class PdfWriterTest {
         staysWithinTheMargins(PdfFile.of(nasty()));
     }
 
+    @ParameterizedTest(name = "{0} columns")
+    @ValueSource(ints = {2, 7, 9, 13, 14, 25})
+    void aTableIsAsWideAsThePage(int columns) throws IOException {
+        List<Cell> cells = new ArrayList<>(List.of(new Cell.Words("Foot, half around")));
+        cells.addAll(Collections.nCopies(columns - 1, new Cell.Figure("10 3/8 in")));
+        List<String> head = new ArrayList<>(List.of("Size"));
+        head.addAll(Collections.nCopies(columns - 1, "42/43 wide"));
+        Block.Row row = new Block.Row(cells);
+        byte[] file = PdfFile.of(holding(new Block.Table("Measurements", head, List.of(row, row))));
+
+        staysWithinTheMargins(file);
+        assertEquals(2 * (columns - 1), ManuscriptText.pdf(file).split("3/8", -1).length - 1);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"twelve", "star-and-flap", "flap-last", "afterthought"})
+    void keepsAPictureOnThePageOfItsHeading(String name) throws IOException {
+        try (PDDocument document = Loader.loadPDF(PdfFile.of(pattern(Patterns.grade(Designs.all().get(name)))))) {
+            int headed = 0;
+            Optional<PDStructureElement> heading = Optional.empty();
+            for (PDStructureElement element : PdfFile.elements(document)) {
+                if (element.getStructureType().matches("H\\d")) {
+                    heading = Optional.of(element);
+                } else if (element.getStructureType().equals("Figure") && heading.isPresent()) {
+                    assertEquals(document.getPages().indexOf(heading.get().getPage()),
+                            document.getPages().indexOf(element.getPage()), element.getAlternateDescription());
+                    heading = Optional.empty();
+                    headed++;
+                }
+            }
+            assertTrue(headed >= 3, "the outline, a toe and a heel");
+        }
+    }
+
     private static void staysWithinTheMargins(byte[] file) throws IOException {
         double side = 21 * POINTS_PER_MM - 0.5;
         // running heads and page numbers stand there too, where a printer of Letter paper still reaches
