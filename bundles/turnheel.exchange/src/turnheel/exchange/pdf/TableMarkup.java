@@ -75,7 +75,8 @@ final class TableMarkup {
 
     private boolean isShort() {
         return table.rows().size() <= FEW_ROWS && Stream.concat(Stream.of(table.caption()), table.rows().stream()
-                .flatMap(row -> row.cells().stream()).map(TableMarkup::said)).allMatch(text -> text.length() <= FEW_LETTERS);
+                .flatMap(row -> row.cells().stream()).map(TableMarkup::said))
+                .allMatch(text -> text.length() <= FEW_LETTERS);
     }
 
     private static String said(Cell cell) {

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -149,7 +150,8 @@ class PdfWriterTest {
     @Test
     void givesTheSameBytesEachTimeAndOthersToAnotherDocument() {
         assertArrayEquals(FILE, PdfFile.of(pattern(TWELVE)));
-        assertFalse(java.util.Arrays.equals(PdfFile.of(holding()), PdfFile.of(holding(new Block.Heading(1, "One more")))));
+        assertFalse(Arrays.equals(PdfFile.of(holding()),
+                PdfFile.of(holding(new Block.Heading(1, "One more")))));
     }
 
     @Test
@@ -174,8 +176,8 @@ class PdfWriterTest {
     @Test
     void tellsEveryPictureToThoseWhoCannotSeeIt() throws IOException {
         List<String> told = pattern(TWELVE).blocks().stream().filter(Block.Drawn.class::isInstance)
-                .map(block -> ((Block.Drawn) block).picture()).map(picture -> picture.title() + ". " + picture.description())
-                .toList();
+                .map(block -> ((Block.Drawn) block).picture())
+                .map(picture -> picture.title() + ". " + picture.description()).toList();
 
         try (PDDocument document = Loader.loadPDF(FILE)) {
             assertEquals(told, PdfFile.elements(document).stream()
@@ -202,7 +204,8 @@ class PdfWriterTest {
             }
             List<String> scopes = PdfFile.elements(document).stream()
                     .filter(element -> element.getStructureType().equals("TH"))
-                    .map(element -> element.getCOSObject().getCOSDictionary(COSName.A).getNameAsString("Scope")).toList();
+                    .map(element -> element.getCOSObject().getCOSDictionary(COSName.A).getNameAsString("Scope"))
+                    .toList();
             assertEquals(2, Collections.frequency(scopes, "Column"));
             assertEquals(120, Collections.frequency(scopes, "Row"));
         }
