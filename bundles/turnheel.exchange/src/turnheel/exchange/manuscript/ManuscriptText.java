@@ -82,8 +82,8 @@ public final class ManuscriptText {
     }
 
     /**
-     * The text of a PDF file, line by line as it stands on the pages; of a tagged one by paragraphs, without running heads and
-     * figures. Blanks and hyphens that only kept a line from ending are ordinary ones.
+     * The text of a PDF file, line by line as it stands on the pages; of a tagged one by paragraphs, without running heads
+     * and figures. Blanks and hyphens that only kept a line from ending are ordinary ones.
      *
      * @throws IOException when it is no such file, or is locked by a password
      */

@@ -16,8 +16,8 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 
 /**
- * The text of pages. What a tagged file marks as no part of it is left out: running heads, and the words in figures. What it
- * marks as one paragraph is one line, also across pages; elsewhere a line of a page is one.
+ * The text of pages. What a tagged file marks as no part of it is left out: running heads, and the words in figures. What
+ * it marks as one paragraph is one line, also across pages; elsewhere a line of a page is one.
  */
 final class PageText extends PDFTextStripper {
 

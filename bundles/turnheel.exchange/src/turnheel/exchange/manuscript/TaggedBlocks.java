@@ -30,7 +30,8 @@ final class TaggedBlocks {
     static TaggedBlocks of(PDDocument document) {
         TaggedBlocks blocks = new TaggedBlocks();
         PDStructureTreeRoot root = document.getDocumentCatalog().getStructureTreeRoot();
-        if (root != null && root.getCOSObject().getDictionaryObject(COSName.PARENT_TREE) instanceof COSDictionary tree) {
+        if (root != null
+                && root.getCOSObject().getDictionaryObject(COSName.PARENT_TREE) instanceof COSDictionary tree) {
             blocks.add(tree, 0);
         }
         return blocks;
@@ -39,7 +40,8 @@ final class TaggedBlocks {
     private void add(COSDictionary node, int depth) {
         if (node.getDictionaryObject(COSName.NUMS) instanceof COSArray numbers) {
             for (int at = 0; at + 1 < numbers.size(); at += 2) {
-                if (numbers.getObject(at) instanceof COSInteger number && numbers.getObject(at + 1) instanceof COSArray page) {
+                if (numbers.getObject(at) instanceof COSInteger number
+                        && numbers.getObject(at + 1) instanceof COSArray page) {
                     pieces.put(number.intValue(), page);
                 }
             }
@@ -56,7 +58,8 @@ final class TaggedBlocks {
     /** The block of the marked piece of this number on a page; the same object for all pieces of a block. */
     Optional<COSBase> block(PDPage page, int mark) {
         COSArray marked = pieces.get(page.getCOSObject().getInt(COSName.STRUCT_PARENTS));
-        if (marked == null || mark < 0 || mark >= marked.size() || !(marked.getObject(mark) instanceof COSDictionary element)) {
+        if (marked == null || mark < 0 || mark >= marked.size()
+                || !(marked.getObject(mark) instanceof COSDictionary element)) {
             return Optional.empty();
         }
         COSDictionary block = element;

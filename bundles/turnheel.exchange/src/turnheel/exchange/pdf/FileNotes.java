@@ -18,8 +18,8 @@ import turnheel.exchange.imprint.Product;
 import turnheel.exchange.markup.XmlText;
 
 /**
- * What a file says about itself: title, subject, language, which standards it keeps, what its colours mean. It says no time:
- * when a file was made is no part of what it holds.
+ * What a file says about itself: title, subject, language, which standards it keeps, what its colours mean. It says no
+ * time: when a file was made is no part of what it holds.
  */
 final class FileNotes {
 
@@ -61,7 +61,7 @@ final class FileNotes {
         }
     }
 
-    /** As ISO 16684-1 (XMP); the second half describes what the first says of ISO 14289-1, which ISO 19005-2 asks for. */
+    /** As ISO 16684-1 (XMP); the second half describes what the first says of ISO 14289-1, as ISO 19005-2 asks. */
     private static String packet(Document document) {
         return """
                 <?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>

@@ -4,34 +4,22 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-import javax.xml.parsers.DocumentBuilderFactory;
-import javax.xml.parsers.ParserConfigurationException;
-
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
 import turnheel.engine.drawing.Picture;
-import turnheel.engine.wording.NoBreak;
 import turnheel.exchange.document.Block;
-import turnheel.exchange.document.Block.Cell;
 import turnheel.exchange.document.Document;
 
-/**
- * A document as the tree that the renderer lays out. Every word of it is a text or the value of an attribute; none is read
- * as markup.
- */
+/** A document as the tree that the renderer lays out. */
 final class PageMarkup {
 
     private static final int LONGEST_RUNNING_TITLE = 60;
-    private static final int LONGEST_WORD = 24;
-    private static final int LONGEST_FIGURE = 24;
-    /** So few that a table need not go on over the page. */
-    private static final int FEW_ROWS = 12;
-    private static final int MANY_COLUMNS = 8;
-    private static final int CROWDED_COLUMNS = 13;
+    private static final String NEW_PAGE = "new-page";
+    private static final String WIDE = "wide";
 
     private final Document document;
-    private final org.w3c.dom.Document tree;
+    private final Tree tree = new Tree("html");
     private final List<Picture> pictures = new ArrayList<>();
     private final Element bookmarks;
     private final Element body;
@@ -40,20 +28,12 @@ final class PageMarkup {
 
     private PageMarkup(Document document) {
         this.document = document;
-        try {
-            // the platform's own, whatever other parsers are about
-            tree = DocumentBuilderFactory.newDefaultInstance().newDocumentBuilder().newDocument();
-        } catch (ParserConfigurationException e) {
-            throw new IllegalStateException("every Java platform builds an empty tree", e);
-        }
-        Element html = tree.createElement("html");
-        html.setAttribute("lang", Document.LANGUAGE);
-        tree.appendChild(html);
-        Element head = child(html, "head");
-        child(head, "title").setTextContent(document.title());
-        child(head, "style").setTextContent(PrintStyle.SHEET);
-        bookmarks = child(head, "bookmarks");
-        body = child(html, "body");
+        tree.root().setAttribute("lang", Document.LANGUAGE);
+        Element head = tree.child(tree.root(), "head");
+        tree.text(head, "title", "", document.title());
+        tree.text(head, "style", "", PrintStyle.SHEET);
+        bookmarks = tree.child(head, "bookmarks");
+        body = tree.child(tree.root(), "body");
     }
 
     static PageMarkup of(Document document) {
@@ -63,7 +43,7 @@ final class PageMarkup {
     }
 
     org.w3c.dom.Document tree() {
-        return tree;
+        return tree.document();
     }
 
     /** What an {@code object} of the tree shows, by its {@code data}. */
@@ -72,15 +52,13 @@ final class PageMarkup {
     }
 
     private void write() {
-        text(body, "div", "running-title", shortened(document.title()));
-        text(body, "div", "running-imprint", String.join(" ", document.imprint()));
+        tree.text(body, "div", "running-title", shortened(document.title()));
+        tree.text(body, "div", "running-imprint", String.join(" ", document.imprint()));
         heading("h1", document.title());
         document.blocks().forEach(this::block);
-        Node end = body.getLastChild();
-        Element imprint = child(end instanceof Element element && element.getAttribute("class").contains("wide")
-                ? element : body, "div");
-        mark(imprint, "imprint");
-        document.imprint().forEach(line -> text(imprint, "p", "", line));
+        Element imprint = tree.text(body.getLastChild() instanceof Element last && Tree.is(last, WIDE) ? last : body,
+                "div", "imprint", "");
+        document.imprint().forEach(line -> tree.text(imprint, "p", "", line));
     }
 
     /** What fits into a line at the head of a page. */
@@ -93,98 +71,47 @@ final class PageMarkup {
         switch (block) {
             case Block.Heading(int level, String text) -> heading("h" + (level + 1), text);
             case Block.Paragraph(var purpose, String text) ->
-                placed(text(body, "p", purpose.name().toLowerCase(Locale.ROOT), text));
+                placed(tree.text(body, "p", purpose.name().toLowerCase(Locale.ROOT), text));
             case Block.Entries(boolean numbered, List<String> texts) -> {
-                Element list = placed(child(body, numbered ? "ol" : "ul"));
-                texts.forEach(entry -> text(list, "li", "", entry));
+                Element list = placed(tree.child(body, numbered ? "ol" : "ul"));
+                texts.forEach(entry -> tree.text(list, "li", "", entry));
             }
             case Block.Terms(List<Block.Term> terms) -> terms(terms);
-            case Block.Table table -> table(table);
+            case Block.Table table -> {
+                if (TableMarkup.isCrowded(table)) {
+                    TableMarkup.add(tree, led(WIDE, lead()), table);
+                } else {
+                    placed(TableMarkup.add(tree, body, table));
+                }
+            }
             case Block.Drawn(Picture picture) -> picture(picture);
             case Block.NewPage() -> onNewPage = true;
         }
     }
 
     private void heading(String name, String text) {
-        Element heading = placed(text(body, name, "", text));
+        Element heading = placed(tree.text(body, name, "", text));
         String id = "heading-" + ++headings;
         heading.setAttribute("id", id);
-        Element bookmark = child(bookmarks, "bookmark");
+        Element bookmark = tree.child(bookmarks, "bookmark");
         bookmark.setAttribute("name", PrintedText.said(text));
         bookmark.setAttribute("href", "#" + id);
     }
 
     private void terms(List<Block.Term> terms) {
-        Element list = placed(child(body, "ul"));
-        list.setAttribute("class", "terms");
+        Element list = placed(tree.text(body, "ul", "terms", ""));
         for (Block.Term term : terms) {
-            Element entry = child(list, "li");
-            text(entry, "strong", "", term.word() + ":");
-            entry.appendChild(tree.createTextNode(" " + PrintedText.of(term.meaning())));
+            Element entry = tree.child(list, "li");
+            tree.text(entry, "strong", "", term.word() + ":");
+            tree.append(entry, " " + term.meaning());
         }
-    }
-
-    private void table(Block.Table table) {
-        Element element = placed(child(body, "table"));
-        int columns = table.head().size();
-        mark(element, columns > CROWDED_COLUMNS ? "crowded" : columns > MANY_COLUMNS ? "many" : "");
-        mark(element, table.rows().size() <= FEW_ROWS ? "short" : "");
-        text(element, "caption", "", table.caption());
-        Element head = child(child(element, "thead"), "tr");
-        for (int column = 0; column < columns; column++) {
-            text(head, "th", holdsFigures(table, column) ? "figure-cell" : "",
-                    narrow(table.head().get(column)))
-                    .setAttribute("scope", "col");
-        }
-        Element rows = child(element, "tbody");
-        for (Block.Row row : table.rows()) {
-            Element line = child(rows, "tr");
-            for (int column = 0; column < columns; column++) {
-                Element cell = cell(line, column == 0 ? "th" : "td", row.cells().get(column));
-                if (column == 0) {
-                    cell.setAttribute("scope", "row");
-                }
-            }
-        }
-    }
-
-    private static boolean holdsFigures(Block.Table table, int column) {
-        return !table.rows().isEmpty()
-                && table.rows().stream().anyMatch(row -> row.cells().get(column) instanceof Cell.Figure);
-    }
-
-    private Element cell(Element row, String name, Cell cell) {
-        return switch (cell) {
-            case Cell.Words(String text) -> text(row, name, "", narrow(text));
-            case Cell.Figure(String text) -> text(row, name, "figure-cell",
-                    text.length() <= LONGEST_FIGURE ? NoBreak.whole(text) : narrow(text));
-            case Cell.Nothing() -> child(row, name);
-            case Cell.Blank() -> text(row, name, "blank", "");
-        };
-    }
-
-    /** A column is as wide as its longest word, so a word without end may end a line. */
-    private static String narrow(String text) {
-        return text.replaceAll("[^ \u200B]{%d}".formatted(LONGEST_WORD), "$0" + NoBreak.BREAK);
     }
 
     private void picture(Picture picture) {
-        List<Element> headings = headingsAbove();
-        for (PagePicture page : PagePicture.pages(picture, PrintStyle.IMPRINT + height(headings))) {
-            Element figure = child(body, "div");
-            mark(figure, page.onItsSide() ? "figure wide" : "figure");
-            if (page.onItsSide()) {
-                // a page has one shape, so what heads the picture goes with it
-                headings.forEach(heading -> {
-                    figure.appendChild(heading);
-                    heading.removeAttribute("class");
-                });
-            } else {
-                placed(figure);
-            }
-            headings = List.of();
-            onNewPage = false;
-            Element object = child(figure, "object");
+        List<Element> lead = lead();
+        for (PagePicture page : PagePicture.pages(picture, PrintStyle.IMPRINT + height(lead))) {
+            Element object = tree.child(led(page.onItsSide() ? "figure " + WIDE : "figure", lead), "object");
+            lead = List.of();
             object.setAttribute("data", String.valueOf(pictures.size()));
             object.setAttribute("alt",
                     PrintedText.said("%s. %s".formatted(page.picture().title(), page.picture().description())));
@@ -193,45 +120,48 @@ final class PageMarkup {
         }
     }
 
-    private List<Element> headingsAbove() {
-        List<Element> headings = new ArrayList<>();
-        for (Node above = body.getLastChild(); above instanceof Element element
-                && element.getTagName().matches("h[1-4]"); above = above.getPreviousSibling()) {
-            headings.addFirst(element);
+    /** The headings right above, with a sentence below them if there is one: they stay on the page of what follows. */
+    private List<Element> lead() {
+        List<Element> lead = new ArrayList<>();
+        Node above = body.getLastChild();
+        if (above instanceof Element sentence && sentence.getTagName().equals("p")) {
+            lead.add(sentence);
+            above = sentence.getPreviousSibling();
         }
-        return headings;
+        int headed = lead.size();
+        while (above instanceof Element heading && heading.getTagName().matches("h[1-4]")) {
+            lead.addFirst(heading);
+            above = heading.getPreviousSibling();
+        }
+        return lead.size() > headed ? lead : List.of();
     }
 
-    private static double height(List<Element> headings) {
-        return headings.stream().mapToDouble(heading -> heading.getTagName().compareTo("h3") < 0
-                ? PrintStyle.HEADING : PrintStyle.SUBHEADING).sum();
+    private static double height(List<Element> lead) {
+        return lead.stream().mapToDouble(element -> switch (element.getTagName()) {
+            case "h1", "h2" -> PrintStyle.HEADING;
+            default -> PrintStyle.SUBHEADING;
+        }).sum();
     }
 
-    private static void mark(Element element, String kind) {
-        element.setAttribute("class", (element.getAttribute("class") + " " + kind).strip());
+    /** A part of a kind that begins with these elements. */
+    private Element led(String kind, List<Element> lead) {
+        Element part = tree.child(body, "div");
+        Tree.mark(part, kind);
+        onNewPage |= lead.stream().anyMatch(element -> Tree.is(element, NEW_PAGE));
+        placed(part);
+        lead.forEach(element -> {
+            part.appendChild(element);
+            element.setAttribute("class", element.getAttribute("class").replace(NEW_PAGE, "").strip());
+        });
+        return part;
     }
 
     /** Starts on a page of its own where one was asked for. */
     private Element placed(Element element) {
         if (onNewPage) {
-            mark(element, "new-page");
+            Tree.mark(element, NEW_PAGE);
             onNewPage = false;
         }
-        return element;
-    }
-
-    private Element text(Element parent, String name, String kind, String text) {
-        Element element = child(parent, name);
-        if (!kind.isEmpty()) {
-            element.setAttribute("class", kind);
-        }
-        element.setTextContent(PrintedText.of(text));
-        return element;
-    }
-
-    private Element child(Element parent, String name) {
-        Element element = tree.createElement(name);
-        parent.appendChild(element);
         return element;
     }
 }

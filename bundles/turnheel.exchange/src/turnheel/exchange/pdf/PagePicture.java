@@ -35,7 +35,8 @@ record PagePicture(Picture picture, double scale, boolean onItsSide) {
         }
         for (int pieces = 2; pieces <= MOST_PIECES; pieces++) {
             for (int across = 1; across <= Math.min(pieces, MOST_ACROSS); across++) {
-                List<PagePicture> pages = pieces % across == 0 ? cut(picture, across, pieces / across, taken) : List.of();
+                List<PagePicture> pages = pieces % across == 0 ? cut(picture, across, pieces / across, taken)
+                        : List.of();
                 if (!pages.isEmpty() && pages.stream().allMatch(page -> page.isLegible(letters(picture)))) {
                     return pages;
                 }

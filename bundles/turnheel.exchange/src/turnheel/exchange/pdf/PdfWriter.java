@@ -40,7 +40,8 @@ public final class PdfWriter {
             builder.usePdfUaAccessibility(true);
             builder.useFont(new PDFontSupplier(faces.font(Typeface.PLAIN)), Typeface.FAMILY, REGULAR, FontStyle.NORMAL,
                     true);
-            builder.useFont(new PDFontSupplier(faces.font(Typeface.BOLD)), Typeface.FAMILY, BOLD, FontStyle.NORMAL, true);
+            builder.useFont(new PDFontSupplier(faces.font(Typeface.BOLD)), Typeface.FAMILY, BOLD, FontStyle.NORMAL,
+                    true);
             builder.useUnicodeLineBreaker(new LineEnds());
             builder.useReplacementText("\uFFFD");
             builder.useExternalResourceAccessControl((address, kind) -> false,

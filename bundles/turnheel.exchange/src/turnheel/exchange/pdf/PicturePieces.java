@@ -71,7 +71,8 @@ final class PicturePieces {
         return Stream.concat(Stream.of(wished), whole.stream().flatMap(reach -> Stream.of(reach.from, reach.to)))
                 .filter(place -> from < place && place < length)
                 .filter(place -> whole.stream().noneMatch(reach -> reach.holds(place)))
-                .reduce((one, other) -> Math.abs(one - wished) <= Math.abs(other - wished) ? one : other).orElse(wished);
+                .reduce((one, other) -> Math.abs(one - wished) <= Math.abs(other - wished) ? one : other)
+                .orElse(wished);
     }
 
     /** A line of text lies where it begins; anything else wherever a part of it is. */

@@ -135,6 +135,6 @@ class PatternDocumentTest {
         return document.blocks().stream()
                 .filter(block -> block instanceof Block.Paragraph(Purpose purpose, String text)
                         && purpose == Purpose.INSTRUCTION)
-                .map(block -> NoBreak.ordinary(((Block.Paragraph) block).text())).toList();
+                .map(block -> ((Block.Paragraph) block).text()).toList();
     }
 }

@@ -53,7 +53,8 @@ final class PdfFile {
             validator.validate(parser).getTestAssertions().stream()
                     .filter(assertion -> assertion.getStatus() == TestAssertion.Status.FAILED)
                     .forEach(failed -> faults.merge("%s at %s".formatted(failed.getMessage(),
-                            failed.getLocation().getContext().replaceAll("\\[\\d+\\]|\\d+ \\d+ obj ", "")), 1, Integer::sum));
+                            failed.getLocation().getContext().replaceAll("\\[\\d+\\]|\\d+ \\d+ obj ", "")), 1,
+                            Integer::sum));
         }
         return faults;
     }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -149,7 +150,8 @@ class PdfWriterTest {
     @Test
     void givesTheSameBytesEachTimeAndOthersToAnotherDocument() {
         assertArrayEquals(FILE, PdfFile.of(pattern(TWELVE)));
-        assertFalse(java.util.Arrays.equals(PdfFile.of(holding()), PdfFile.of(holding(new Block.Heading(1, "One more")))));
+        assertFalse(Arrays.equals(PdfFile.of(holding()),
+                PdfFile.of(holding(new Block.Heading(1, "One more")))));
     }
 
     @Test
@@ -174,8 +176,8 @@ class PdfWriterTest {
     @Test
     void tellsEveryPictureToThoseWhoCannotSeeIt() throws IOException {
         List<String> told = pattern(TWELVE).blocks().stream().filter(Block.Drawn.class::isInstance)
-                .map(block -> ((Block.Drawn) block).picture()).map(picture -> picture.title() + ". " + picture.description())
-                .toList();
+                .map(block -> ((Block.Drawn) block).picture())
+                .map(picture -> picture.title() + ". " + picture.description()).toList();
 
         try (PDDocument document = Loader.loadPDF(FILE)) {
             assertEquals(told, PdfFile.elements(document).stream()
@@ -202,7 +204,8 @@ class PdfWriterTest {
             }
             List<String> scopes = PdfFile.elements(document).stream()
                     .filter(element -> element.getStructureType().equals("TH"))
-                    .map(element -> element.getCOSObject().getCOSDictionary(COSName.A).getNameAsString("Scope")).toList();
+                    .map(element -> element.getCOSObject().getCOSDictionary(COSName.A).getNameAsString("Scope"))
+                    .toList();
             assertEquals(2, Collections.frequency(scopes, "Column"));
             assertEquals(120, Collections.frequency(scopes, "Row"));
         }
@@ -217,6 +220,40 @@ class PdfWriterTest {
     @Test
     void notEvenWordsWithoutEnd() throws IOException {
         staysWithinTheMargins(PdfFile.of(nasty()));
+    }
+
+    @ParameterizedTest(name = "{0} columns")
+    @ValueSource(ints = {2, 7, 9, 13, 14, 25})
+    void aTableIsAsWideAsThePage(int columns) throws IOException {
+        List<Cell> cells = new ArrayList<>(List.of(new Cell.Words("Foot, half around")));
+        cells.addAll(Collections.nCopies(columns - 1, new Cell.Figure("10 3/8 in")));
+        List<String> head = new ArrayList<>(List.of("Size"));
+        head.addAll(Collections.nCopies(columns - 1, "42/43 wide"));
+        Block.Row row = new Block.Row(cells);
+        byte[] file = PdfFile.of(holding(new Block.Table("Measurements", head, List.of(row, row))));
+
+        staysWithinTheMargins(file);
+        assertEquals(2 * (columns - 1), ManuscriptText.pdf(file).split("3/8", -1).length - 1);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"twelve", "star-and-flap", "flap-last", "afterthought"})
+    void keepsAPictureOnThePageOfItsHeading(String name) throws IOException {
+        try (PDDocument document = Loader.loadPDF(PdfFile.of(pattern(Patterns.grade(Designs.all().get(name)))))) {
+            int headed = 0;
+            Optional<PDStructureElement> heading = Optional.empty();
+            for (PDStructureElement element : PdfFile.elements(document)) {
+                if (element.getStructureType().matches("H\\d")) {
+                    heading = Optional.of(element);
+                } else if (element.getStructureType().equals("Figure") && heading.isPresent()) {
+                    assertEquals(document.getPages().indexOf(heading.get().getPage()),
+                            document.getPages().indexOf(element.getPage()), element.getAlternateDescription());
+                    heading = Optional.empty();
+                    headed++;
+                }
+            }
+            assertTrue(headed >= 3, "the outline, a toe and a heel");
+        }
     }
 
     private static void staysWithinTheMargins(byte[] file) throws IOException {
