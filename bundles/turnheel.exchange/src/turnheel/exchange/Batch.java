@@ -22,7 +22,7 @@ import turnheel.engine.query.Severity;
  */
 public final class Batch {
 
-    /** A workbook of 24 sizes with all its sheets takes about half of it while it is made (measured). */
+    /** A workbook of 24 sizes with all its sheets was made in a heap of a quarter of it; the rest is for larger patterns. */
     private static final long BYTES_FOR_A_WORKER = 256_000_000;
 
     private final BatchPlan plan;
