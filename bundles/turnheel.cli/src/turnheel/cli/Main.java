@@ -26,6 +26,8 @@ public final class Main {
 
     /** Runs one command and ends the process with its exit code. */
     public static void main(String[] arguments) {
+        // pictures are painted in memory; the window system is not asked for, be it there or not
+        System.setProperty("java.awt.headless", "true");
         PrintStream out = utf8(FileDescriptor.out);
         PrintStream err = utf8(FileDescriptor.err);
         int exitCode = run(new Output(out, err, Terminal::takesErrors), arguments);
